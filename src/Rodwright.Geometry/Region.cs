@@ -1,0 +1,124 @@
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Operation.OverlayNG;
+using NetTopologySuite.Operation.Union;
+
+namespace Rodwright.Geometry;
+
+/// <summary>
+/// Area arithmetic on closed paths, done by NetTopologySuite behind this door. Arcs go in as chords; where the result runs along a chord
+/// of an arc that went in, the arc is put back, so that arcs stay arcs.
+/// </summary>
+public static class Region
+{
+    private static readonly GeometryFactory Factory = new();
+
+    /// <summary>The union of closed paths: outer outlines anticlockwise, holes (if any) clockwise.</summary>
+    public static IReadOnlyList<Path2> Union(IReadOnlyList<Path2> paths)
+    {
+        var arcs = new ArcMemory(paths);
+        return Outlines(CascadedPolygonUnion.Union([.. paths.Select(arcs.ToPolygon)]), arcs);
+    }
+
+    /// <summary>What of <paramref name="whole"/> lies outside <paramref name="taken"/>: outer outlines anticlockwise, holes clockwise.</summary>
+    public static IReadOnlyList<Path2> Difference(Path2 whole, Path2 taken)
+    {
+        var arcs = new ArcMemory([whole, taken]);
+        return Outlines(OverlayNGRobust.Overlay(arcs.ToPolygon(whole), arcs.ToPolygon(taken), NetTopologySuite.Operation.Overlay.SpatialFunction.Difference), arcs);
+    }
+
+    private static List<Path2> Outlines(NetTopologySuite.Geometries.Geometry shape, ArcMemory arcs)
+    {
+        var outlines = new List<Path2>();
+        for (var i = 0; i < shape.NumGeometries; i++)
+        {
+            if (shape.GetGeometryN(i) is not Polygon polygon || polygon.Area < 1e-6) continue;
+            outlines.Add(arcs.ToPath((LinearRing)polygon.ExteriorRing, anticlockwise: true));
+            foreach (var hole in polygon.InteriorRings) outlines.Add(arcs.ToPath((LinearRing)hole, anticlockwise: false));
+        }
+        return outlines;
+    }
+
+    /// <summary>Remembers which chord came from which arc, to put arcs back after an overlay.</summary>
+    private sealed class ArcMemory
+    {
+        private readonly List<Arc2> arcs = [];
+
+        public ArcMemory(IReadOnlyList<Path2> paths)
+        {
+            foreach (var path in paths)
+            {
+                for (var i = 0; i < path.EdgeCount; i++)
+                {
+                    var (a, b, bulge) = path.Edge(i);
+                    if (bulge != 0) arcs.Add(Arc2.FromBulge(a, b, bulge));
+                }
+            }
+        }
+
+        public Polygon ToPolygon(Path2 path)
+        {
+            var ring = path.Flattened();
+            var coordinates = new Coordinate[ring.Count + 1];
+            for (var i = 0; i < ring.Count; i++) coordinates[i] = new(ring[i].X, ring[i].Y);
+            coordinates[^1] = coordinates[0].Copy();
+            return Factory.CreatePolygon(coordinates);
+        }
+
+        public Path2 ToPath(LinearRing ring, bool anticlockwise)
+        {
+            var points = ring.Coordinates.Select(c => new Point2(c.X, c.Y)).SkipLast(1).ToList();
+            if (ring.IsCCW != anticlockwise) points.Reverse();
+            if (arcs.Count == 0) return Path2.Polygon(Straightened(points));
+            var n = points.Count;
+            var owner = new int[n]; // the arc that edge i runs along, or -1
+            for (var i = 0; i < n; i++) owner[i] = OwnerOf(points[i], points[(i + 1) % n]);
+            var start = 0;
+            while (start < n && owner[start] != -1 && owner[start] == owner[(start + n - 1) % n]) start++;
+            start %= n;
+            var vertices = new List<Vertex2>();
+            for (var k = 0; k < n;)
+            {
+                var i = (start + k) % n;
+                var run = 1;
+                if (owner[i] != -1) while (k + run < n && owner[(i + run) % n] == owner[i]) run++;
+                vertices.Add(new(points[i], owner[i] == -1 ? 0 : BulgeOf(arcs[owner[i]], points[i], points[(i + run) % n])));
+                k += run;
+            }
+            return new(vertices, true);
+        }
+
+        private static IEnumerable<Point2> Straightened(List<Point2> points)
+        {
+            for (var i = 0; i < points.Count; i++)
+            {
+                var before = points[(i + points.Count - 1) % points.Count];
+                var after = points[(i + 1) % points.Count];
+                if (Math.Abs((points[i] - before).Cross(after - points[i])) > 1e-9 * (1 + before.DistanceTo(after))) yield return points[i];
+            }
+        }
+
+        private int OwnerOf(Point2 a, Point2 b)
+        {
+            for (var i = 0; i < arcs.Count; i++)
+            {
+                var arc = arcs[i];
+                if (Math.Abs(a.DistanceTo(arc.Centre) - arc.Radius) > 1e-6 || Math.Abs(b.DistanceTo(arc.Centre) - arc.Radius) > 1e-6) continue;
+                if (Within(arc, a) && Within(arc, b) && a.DistanceTo(b) < arc.Radius * 0.5) return i;
+            }
+            return -1;
+        }
+
+        private static bool Within(Arc2 arc, Point2 p)
+        {
+            var turn = Math.IEEERemainder((p - arc.Centre).Direction - arc.Start, 2 * Math.PI) * Math.Sign(arc.Sweep);
+            if (turn < -1e-7) turn += 2 * Math.PI;
+            return turn <= Math.Abs(arc.Sweep) + 1e-7;
+        }
+
+        private static double BulgeOf(Arc2 arc, Point2 a, Point2 b)
+        {
+            var turn = Math.IEEERemainder((b - arc.Centre).Direction - (a - arc.Centre).Direction, 2 * Math.PI);
+            return Angle.Tan(turn / 4);
+        }
+    }
+}

@@ -1,0 +1,41 @@
+namespace Rodwright.Stairs.Jobs;
+
+/// <summary>A job: survey, wishes, practice and the regulation it is judged by. Always whole and within its ranges; made by the job file's reader.</summary>
+public sealed record Job
+{
+    /// <summary>What the job is called, on every title block.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Id of the regulation table the job is judged by; a job keeps the id it was made under.</summary>
+    public required string Regulation { get; init; }
+
+    /// <summary>What was measured.</summary>
+    public required Survey Survey { get; init; }
+
+    /// <summary>Flights and turns.</summary>
+    public required Layout Layout { get; init; }
+
+    /// <summary>Open and walled sides.</summary>
+    public required Sides Sides { get; init; }
+
+    /// <summary>Going of the straight steps, mm, riser face to riser face.</summary>
+    public required double Going { get; init; }
+
+    /// <summary>Width over the strings, mm.</summary>
+    public required double Width { get; init; }
+
+    /// <summary>1 for a stair; less for a teaching model: regulation limits are multiplied by it, timber is not.</summary>
+    public double ModelScale { get; init; } = 1;
+
+    /// <summary>The shop's sizes and habits.</summary>
+    public Practice Practice { get; init; } = new();
+
+    /// <summary>The side the stair turns to (a straight flight: the side of its hand).</summary>
+    public SideKind InnerSide => Layout.Hand == Hand.Left ? Sides.Left : Sides.Right;
+
+    /// <summary>The other side.</summary>
+    public SideKind OuterSide => Layout.Hand == Hand.Left ? Sides.Right : Sides.Left;
+
+    /// <summary>Rise of every step: the measured height over the number of risers, mm.</summary>
+    public double Rise => Survey.Height / Layout.Risers;
+}

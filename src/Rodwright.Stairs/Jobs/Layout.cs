@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+
+namespace Rodwright.Stairs.Jobs;
+
+/// <summary>What the stair is made of, from the bottom up.</summary>
+/// <param name="Hand">Which way it turns going up.</param>
+/// <param name="Sequence">Flights and turns in order; here one flight, or one turn with a flight before and after it (either may be missing or 0).</param>
+public sealed record Layout(Hand Hand, ImmutableArray<LayoutItem> Sequence)
+{
+    /// <summary>Risers: all steps in the sequence and one more, up to the upper floor.</summary>
+    public int Risers => Sequence.Sum(i => i.Steps) + 1;
+
+    /// <summary>The turn, if the stair has one.</summary>
+    public Turn? Turn => Sequence.OfType<Turn>().FirstOrDefault();
+
+    /// <summary>Goings before the turn (all of them for a straight flight).</summary>
+    public int GoingsBefore => Sequence.TakeWhile(i => i is not Jobs.Turn).Sum(i => i.Steps);
+
+    /// <summary>Goings after the turn; 0 for a straight flight.</summary>
+    public int GoingsAfter => Sequence.SkipWhile(i => i is not Jobs.Turn).Skip(1).Sum(i => i.Steps);
+}

@@ -1,0 +1,101 @@
+namespace Rodwright.Stairs.Jobs;
+
+/// <summary>
+/// The shop's sizes and habits, mm. Every value is a default of common practice (trade-practice.md 3 to 5, setting-out.md 3 to 7)
+/// that the job file may change.
+/// </summary>
+public sealed record Practice
+{
+    /// <summary>Side of the square newel; default 90.</summary>
+    public double Newel { get; init; } = 90;
+
+    /// <summary>Wall string section; default 32 x 270.</summary>
+    public Board WallString { get; init; } = new(32, 270);
+
+    /// <summary>Newel string section; default 32 x 270.</summary>
+    public Board NewelString { get; init; } = new(32, 270);
+
+    /// <summary>Thickness of the treads; default 22.</summary>
+    public double Tread { get; init; } = 22;
+
+    /// <summary>Thickness of the risers; default 12.</summary>
+    public double Riser { get; init; } = 12;
+
+    /// <summary>How far the nosing stands in front of the riser face below it; default 20.</summary>
+    public double Nosing { get; init; } = 20;
+
+    /// <summary>Square distance from the margin line to the string's upper edge; default 50.</summary>
+    public double Margin { get; init; } = 50;
+
+    /// <summary>Depth of the housings in strings; default 12.</summary>
+    public double Housing { get; init; } = 12;
+
+    /// <summary>Depth of the housings in newels; default 12 (18 where the riser is screwed).</summary>
+    public double NewelHousing { get; init; } = 12;
+
+    /// <summary>Wood that must remain between a housing and a newel's arris; default 10.</summary>
+    public double Cover { get; init; } = 10;
+
+    /// <summary>A nosing may stand this far beyond the newel's face before it is notched round the newel; default 15.</summary>
+    public double NosingPastNewel { get; init; } = 15;
+
+    /// <summary>Least distance from a nosing to the string's upper edge after easing; default 25.</summary>
+    public double NosingCover { get; init; } = 25;
+
+    /// <summary>Wood left below the lowest point of a housing; default 15.</summary>
+    public double CoverBelow { get; init; } = 15;
+
+    /// <summary>How far the upper wall string is let into the lower one at the corner; default 12.</summary>
+    public double Corner { get; init; } = 12;
+
+    /// <summary>Tangent length of the easings; default 150, 0 for none.</summary>
+    public double Easing { get; init; } = 150;
+
+    /// <summary>Skirting height, where a wall string's upper edge meets the floor's skirting; default 120.</summary>
+    public double Skirting { get; init; } = 120;
+
+    /// <summary>Length of the level top at the head of a wall string; default 100.</summary>
+    public double HeadLevel { get; init; } = 100;
+
+    /// <summary>Thickness of the upper floor's boards, and of a landing's; default 22.</summary>
+    public double FloorBoards { get; init; } = 22;
+
+    /// <summary>Packing between the last riser and the trimmer; default 0.</summary>
+    public double Packing { get; init; }
+
+    /// <summary>True when a riser stands on the tread below it; false (default) when it runs down behind that tread.</summary>
+    public bool RiserOnTread { get; init; }
+
+    /// <summary>Wedge under a tread; default 150 long, 4 thin, 1 in 14, run on 25.</summary>
+    public WedgeShape TreadWedge { get; init; } = new(150, 4, 14, 25);
+
+    /// <summary>Wedge behind a riser; default 100 long, 4 thin, 1 in 14, run on 25.</summary>
+    public WedgeShape RiserWedge { get; init; } = new(100, 4, 14, 25);
+
+    /// <summary>String tenons.</summary>
+    public TenonPractice Tenon { get; init; } = new();
+
+    /// <summary>Height of the handrail plumb above the pitch line; default 900.</summary>
+    public double RailHeight { get; init; } = 900;
+
+    /// <summary>How far a newel stands above the highest rail line at it; default 100.</summary>
+    public double NewelAboveRail { get; init; } = 100;
+
+    /// <summary>How far the foot of a top newel hangs below the string's lower edge; default 150.</summary>
+    public double TopNewelDrop { get; init; } = 150;
+
+    /// <summary>Front to back of a landing's or upper floor's nosing piece; default 95.</summary>
+    public double NosingPiece { get; init; } = 95;
+
+    /// <summary>Boards for tapered treads are glued up from strips no wider than this; default 195 (common practice).</summary>
+    public double GlueStrip { get; init; } = 195;
+
+    /// <summary>Least thickness of a tapered riser's end at full depth of its housing; default 3.</summary>
+    public double RiserEnd { get; init; } = 3;
+
+    /// <summary>Timber of strings, treads and newels as it stands on the parts list; default "redwood".</summary>
+    public string Timber { get; init; } = "redwood";
+
+    /// <summary>Material of the risers as it stands on the parts list; default "plywood".</summary>
+    public string RiserMaterial { get; init; } = "plywood";
+}

@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+
+namespace Rodwright.Stairs.Jobs;
+
+/// <summary>What was measured in the house.</summary>
+public sealed record Survey
+{
+    /// <summary>Finished floor to finished floor, one or several readings, mm.</summary>
+    public required ImmutableArray<double> FloorToFloor { get; init; }
+
+    /// <summary>How far readings of one thing may lie apart, mm; default 5 (common practice). Beyond it the job is refused, never averaged in silence.</summary>
+    public double Tolerance { get; init; } = 5;
+
+    /// <summary>The height worked to: the mean of the readings, mm.</summary>
+    public double Height => FloorToFloor.Average();
+
+    /// <summary>Largest reading less smallest, mm.</summary>
+    public double Spread => FloorToFloor.Max() - FloorToFloor.Min();
+}
