@@ -11,4 +11,7 @@ public enum BoundaryKind
 
     /// <summary>The jog from a string's face round to a newel's face, on the newel face that takes the string: treads are notched and butt there.</summary>
     NewelJog,
+
+    /// <summary>Wall beside a landing: nothing of the stair is housed in it.</summary>
+    Wall,
 }

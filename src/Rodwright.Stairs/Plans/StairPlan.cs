@@ -41,6 +41,9 @@ public sealed record StairPlan
     /// <summary>Newels, lowest first, inner side first.</summary>
     public required ImmutableArray<NewelSite> Newels { get; init; }
 
+    /// <summary>String boards, outer side first, each from the bottom up.</summary>
+    public required ImmutableArray<StringSite> Strings { get; init; }
+
     /// <summary>True once mirrored for a right-hand stair.</summary>
     public bool IsMirrored { get; init; }
 
@@ -49,6 +52,9 @@ public sealed record StairPlan
 
     /// <summary>Going of the straight steps, mm.</summary>
     public double Going => Job.Going;
+
+    /// <summary>Numbers of the steps whose treads are housed in strings, in order.</summary>
+    public IEnumerable<int> CarriedSteps => Enumerable.Range(1, Steps.Length).Where(k => Steps[k - 1] is StepKind.Straight or StepKind.Tapered);
 
     /// <summary>Number of risers.</summary>
     public int Risers => RiserLines.Length;
@@ -78,6 +84,7 @@ public sealed record StairPlan
         WalkingLine = WalkingLine.Mirrored().Reversed(),
         Turn = Turn?.Mirrored,
         Newels = [.. Newels.Select(n => n.Mirrored)],
+        Strings = [.. Strings.Select(n => n.Mirrored)],
         IsMirrored = !IsMirrored,
     };
 }
