@@ -6,18 +6,19 @@ namespace Rodwright.Stairs.Jobs.Checks;
 /// <summary>The newel against its joints; passed over where the stair has no newel.</summary>
 internal static class NewelChecks
 {
-    private static readonly ImmutableArray<string> Layout = ["sides", "layout"];
+    // A layout that was refused hides no error here: where a side is open there is a newel anyhow.
+    private static readonly ImmutableArray<string> Sides = ["sides"];
 
     public static ImmutableArray<JobCheck> All { get; } =
     [
-        new(JobCodes.NewelTooThin, "practice.newel", [.. Layout, "practice.newel", "practice.newelString.thickness"], TooThin),
-        new(JobCodes.NewelHousing, "practice.newelHousing", [.. Layout, "practice.newel", "practice.newelHousing"], Housing),
-        new(JobCodes.Mortice, "practice.tenon.part", [.. Layout, "practice.newel", "practice.tenon"], Mortice),
-        new(JobCodes.TenonThickness, "practice.tenon.thickness", [.. Layout, "practice.newelString.thickness", "practice.tenon.thickness"], Thickness),
-        new(JobCodes.Peg, "practice.tenon.peg", [.. Layout, "practice.newel", "practice.tenon"], Peg),
-        new(JobCodes.Draw, "practice.tenon.draw", [.. Layout, "practice.tenon"], Draw),
-        new(JobCodes.Haunch, "practice.tenon.haunch", [.. Layout, "practice.newel", "practice.tenon"], Haunch),
-        new(JobCodes.Cover, "practice.cover", [.. Layout, "practice.newel", "practice.cover"], Cover),
+        new(JobCodes.NewelTooThin, "practice.newel", [.. Sides, "practice.newel", "practice.newelString.thickness"], TooThin),
+        new(JobCodes.NewelHousing, "practice.newelHousing", [.. Sides, "practice.newel", "practice.newelHousing"], Housing),
+        new(JobCodes.Mortice, "practice.tenon.part", [.. Sides, "practice.newel", "practice.tenon"], Mortice),
+        new(JobCodes.TenonThickness, "practice.tenon.thickness", [.. Sides, "practice.newelString.thickness", "practice.tenon.thickness"], Thickness),
+        new(JobCodes.Peg, "practice.tenon.peg", [.. Sides, "practice.newel", "practice.tenon"], Peg),
+        new(JobCodes.Draw, "practice.tenon.draw", [.. Sides, "practice.tenon"], Draw),
+        new(JobCodes.Haunch, "practice.tenon.haunch", [.. Sides, "practice.newel", "practice.tenon"], Haunch),
+        new(JobCodes.Cover, "practice.cover", [.. Sides, "practice.newel", "practice.cover"], Cover),
     ];
 
     private static Pinch? TooThin(Job job) => !job.HasNewels || job.Practice.Newel > job.Practice.NewelString.Thickness ? null : new(

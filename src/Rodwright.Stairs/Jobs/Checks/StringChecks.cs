@@ -8,8 +8,8 @@ internal static class StringChecks
 {
     public static ImmutableArray<JobCheck> All { get; } =
     [
-        new(JobCodes.Housing, "practice.housing", ["practice.housing", "practice.wallString.thickness", "practice.newelString.thickness", "sides", "layout"], Housing),
-        new(JobCodes.Margin, "practice.margin", ["practice.margin", "practice.wallString.width", "practice.newelString.width", "sides", "layout"], Margin),
+        new(JobCodes.Housing, "practice.housing", ["practice.housing", "practice.wallString.thickness", "practice.newelString.thickness", "sides"], Housing),
+        new(JobCodes.Margin, "practice.margin", ["practice.margin", "practice.wallString.width", "practice.newelString.width", "sides"], Margin),
         new(JobCodes.Corner, "practice.corner", ["practice.corner", "practice.wallString.thickness", "layout"], Corner),
     ];
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Stairs.Turns;
 
 namespace Rodwright.Stairs.Jobs.Fields;
 
@@ -6,7 +7,7 @@ namespace Rodwright.Stairs.Jobs.Fields;
 internal static class ItemFields
 {
     /// <summary>A turn before its fields are read.</summary>
-    public static Turn BlankTurn { get; } = new(TurnKind.Winders, 3, null, null, TurnMethods.EqualGoings);
+    public static Turn BlankTurn { get; } = new(TurnKind.Winders, 3, null, null, TurnCatalogue.Winders[0].Id);
 
     private static NumberRule Offset { get; } = new(0, 1000, "mm");
 
@@ -36,8 +37,8 @@ internal static class ItemFields
         new NumberField<Turn>("steps", "number of tapered steps", new(2, 6, "", Whole: true) { RangeCode = JobCodes.TaperedSteps },
             "tapered steps in the quarter turn, 2 to 6; three make a kite turn", t => t.Tapered, (t, v) => t with { Tapered = (int)v }, required: true),
         .. Risers,
-        new ChoiceField<Turn>("method", "way of setting out", TurnMethods.All, JobCodes.Method, "method",
-            "equal-goings: stepped along the walking line with dividers, equal narrow ends; equal-arcs: the walking line divided by length; radiating: all risers through one point",
+        new ChoiceField<Turn>("method", "way of setting out", [.. TurnCatalogue.Winders.Select(m => m.Id)], JobCodes.Method, "method",
+            string.Join("; ", TurnCatalogue.Winders.Select(m => $"{m.Id}: {m.Title}")),
             t => t.Method, (t, v) => t with { Method = v }),
     ];
 

@@ -29,7 +29,7 @@ internal static class ItemReading
         var turn = ItemFields.BlankTurn;
         if (json.GetProperty("turn") is { ValueKind: JsonValueKind.String } kind && kind.GetString() == "landing")
         {
-            return ReadOnly(reading, json, path, turn with { Tapered = 1, Method = TurnMethods.None }, ItemFields.Landing, JobCodes.LandingWith,
+            return ReadOnly(reading, json, path, turn with { Tapered = 1, Method = "" }, ItemFields.Landing, JobCodes.LandingWith,
                 "a landing", "a landing is one step and is not tapered; take it out, or make the turn winders");
         }
         return Group.Read(reading, json, path, turn, ItemFields.Winders);
@@ -50,7 +50,7 @@ internal static class ItemReading
         Group.WriteSchema(json, new Flight(0), ItemFields.Flight);
         json.WriteEndObject();
         WriteTurn(json, "tapered steps", "winders", ItemFields.BlankTurn);
-        WriteTurn(json, "landing", "landing", ItemFields.BlankTurn with { Kind = TurnKind.Landing, Method = TurnMethods.None });
+        WriteTurn(json, "landing", "landing", ItemFields.BlankTurn with { Kind = TurnKind.Landing, Method = "" });
     }
 
     public static IEnumerable<FieldDescription> Describe(string path) =>

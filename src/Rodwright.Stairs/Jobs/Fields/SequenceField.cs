@@ -22,7 +22,7 @@ internal sealed class SequenceField() : Field<Layout>("sequence", "sequence of f
         for (var i = 0; i < Math.Min(count, MostItems); i++)
         {
             var where = $"{path}[{i}]";
-            var isTurn = ItemReading.IsTurn(json[i]);
+            var isTurn = ItemReading.IsTurn(json[i]) && !ItemReading.IsFlight(json[i]);
             if (isTurn && ++turns == 2)
                 reading.Refuse(JobCodes.TwoTurns, where, "a second turn was read; this version sets out a straight flight or one quarter turn", "later versions set out more turns; for now keep one");
             if (flightBefore && ItemReading.IsFlight(json[i]))
