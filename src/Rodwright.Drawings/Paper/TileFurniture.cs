@@ -1,3 +1,4 @@
+using Rodwright.Drawings.Fonts;
 using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
@@ -38,7 +39,7 @@ internal static class TileFurniture
         if (grid.Neighbour(tile, -1, 0) is { } left) yield return Joins(left, new(window.MinX - 3.5, window.MaxY - 26), upright);
         if (grid.Neighbour(tile, 1, 0) is { } right) yield return Joins(right, new(window.MaxX + 3.5, window.Centre.Y), upright);
         if (grid.Neighbour(tile, 0, -1) is { } above) yield return Joins(above, new(window.Centre.X, window.MaxY + 3.5), default);
-        if (grid.Neighbour(tile, 0, 1) is { } below) yield return Joins(below, new(window.Centre.X, window.MinY - 3.5), default);
+        if (grid.Neighbour(tile, 0, 1) is { } below) yield return Joins(below, new(window.Centre.X, window.MinY - 3.2), default);
     }
 
     private static TextMark Joins(Tile other, Point2 at, Angle turn) => new(
@@ -52,15 +53,15 @@ internal static class TileFurniture
         var piece = string.Join("  ", new[] { words?.Mark, words is { Piece.Length: > 0 } ? words.Piece : sheet.Title }.Where(w => w is { Length: > 0 }));
         var origin = string.Join("  ·  ", new[] { words?.Job, words?.Revision is { Length: > 0 } r ? "revision " + r : "", words?.Date }.Where(w => w is { Length: > 0 }));
         var number = new TextMark(
-            new(left, 33.2), $"Tile {Number.Print(tile.Number, 0)} of {Number.Print(grid.Tiles.Length, 0)}", 5, Layer.Frame, bold: true);
+            new(left, 32.6), $"Tile {Number.Print(tile.Number, 0)} of {Number.Print(grid.Tiles.Length, 0)}", 5, Layer.Frame, bold: true);
         var (pieceText, pieceHeight) = TextFit.Within(piece, width - number.Width - 5, 3.5);
         var (originText, originHeight) = TextFit.Within(origin, width, 2.5);
         return
         [
             number,
-            new TextMark(new(left + number.Width + 5, 33.2), pieceText, pieceHeight, Layer.Frame),
-            new TextMark(new(left, 27.6), originText, originHeight, Layer.Frame),
-            new TextMark(new(left, 22.8), Instruction, 2.5, Layer.Frame, bold: true),
+            new TextMark(new(left + number.Width + 5, 32.6), pieceText, pieceHeight, Layer.Frame),
+            new TextMark(new(left, 27.2), originText, originHeight, Layer.Frame),
+            new TextMark(new(left, 22.6), Instruction, 2.5, Layer.Frame, bold: true),
             .. CheckBar.Along(new(left, 11)),
             .. CheckBar.Up(new(window.MinX - 2.5, window.MinY)),
         ];
@@ -77,17 +78,23 @@ internal static class TileFurniture
         yield return new FillMark([place.Map(Cell(grid, tile))], 0.45, Layer.Frame);
         foreach (var stroke in FlatMarks.Of(sheet.Marks).Select(m => m.Mark).OfType<StrokeMark>())
         {
-            if (stroke.Layer == Layer.OutlineToCut) yield return new StrokeMark(place.Map(stroke.Path), Pens.Dimension, Layer.Frame);
+            if (stroke.Layer == Layer.OutlineToCut) yield return new StrokeMark(place.Map(stroke.Path), Pens.Construction, Layer.Frame);
         }
         foreach (var other in grid.Tiles) yield return new StrokeMark(place.Map(Cell(grid, other)), Pens.Rule, Layer.Frame);
-        foreach (var other in grid.Tiles)
+        // One height for all the numbers: the largest that suits the narrowest cell; none where none does.
+        var cells = grid.Tiles.Select(t => place.Map(Cell(grid, t)).Bounds).ToList();
+        var (least, low) = (cells.Min(c => c.Width), cells.Min(c => c.Height));
+        var longest = Number.Print(grid.Tiles.Length, 0);
+        foreach (var height in (double[])[2.5, 1.8])
         {
-            if (other == tile) continue;
-            var cell = place.Map(Cell(grid, other)).Bounds;
-            var text = Number.Print(other.Number, 0);
-            var (fitted, height) = TextFit.Within(text, cell.Width - 1, 2.5);
-            if (fitted != text || cell.Height < height + 1) continue;
-            yield return new TextMark(cell.Centre, text, height, Layer.Frame, HorizontalAnchor.Middle, VerticalAnchor.Middle);
+            if (Lettering.Width(longest, height) > least - 0.8 || height > low - 0.8) continue;
+            foreach (var other in grid.Tiles)
+            {
+                if (other == tile) continue;
+                yield return new TextMark(
+                    cells[other.Number - 1].Centre, Number.Print(other.Number, 0), height, Layer.Frame, HorizontalAnchor.Middle, VerticalAnchor.Middle);
+            }
+            break;
         }
     }
 

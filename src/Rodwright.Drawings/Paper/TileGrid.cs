@@ -59,7 +59,7 @@ public sealed record TileGrid
     public static bool IsLargeEnough(PaperSize page) => page.Width >= 195 && page.Height >= 195;
 
     /// <summary>The window of a page: inside its margins and above the strip that carries number, bar and key plan, mm of the page.</summary>
-    public static Box2 WindowOn(PaperSize page) => new(20, 44, page.Width - 10, page.Height - 10);
+    public static Box2 WindowOn(PaperSize page) => new(20, 46, page.Width - 10, page.Height - 10);
 
     /// <summary>The neighbour in a direction (columns to the right, rows down); null at the edge.</summary>
     public Tile? Neighbour(Tile tile, int right, int down)

@@ -23,7 +23,10 @@ public static class SheetCheck
         for (var i = 0; i < all.Count; i++)
         {
             if (all[i].Mark is TextMark { Text.Length: > 0 } text && Shows(text, all[i].Window)) texts.Add((text, TurnedBox.Of(text, -Touch), i));
-            else if (all[i].Mark is StrokeMark line && line.Pen.Width > HeaviestLight) lines.Add((line, line.Bounds, i));
+            else if (all[i].Mark is StrokeMark line && line.Pen.Width > HeaviestLight)
+            {
+                foreach (var seen in Seen(line, all[i].Window)) lines.Add((seen, seen.Bounds, i));
+            }
         }
         for (var i = 0; i < texts.Count; i++)
         {
@@ -60,6 +63,10 @@ public static class SheetCheck
             faults.Add(new(SheetFaultKind.OutsideFrame, $"{name} leaves the frame", bounds));
         }
     }
+
+    private static IEnumerable<StrokeMark> Seen(StrokeMark line, Box2? window) => window is not { } w || w.Holds(line.Bounds)
+        ? [line]
+        : PathClip.Inside(line.Path, w).Select(piece => line with { Path = piece });
 
     private static bool Shows(TextMark text, Box2? window) => window is not { } w || w.Overlaps(text.Bounds);
 

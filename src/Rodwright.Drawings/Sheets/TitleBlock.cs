@@ -17,7 +17,7 @@ public static class TitleBlock
     public static Box2 BoxOf(PaperSize paper)
     {
         var frame = SheetFrame.BoxOf(paper);
-        var height = IsCompact(paper) ? 26 : 43;
+        var height = IsCompact(paper) ? 27.5 : 43;
         return new(frame.MaxX - Math.Min(Widest, frame.Width), frame.MinY, frame.MaxX, frame.MinY + height);
     }
 
@@ -34,7 +34,7 @@ public static class TitleBlock
         var top = box.MaxY;
         if (compact)
         {
-            Row(10.5, 5, (words.Piece.Length > 0 ? words.Piece : sheet.Title, "Piece", 134, 3.5, true), (words.Mark, "Mark", 46, 5, true));
+            Row(12, 5, (words.Piece.Length > 0 ? words.Piece : sheet.Title, "Piece", 134, 3.5, true), (words.Mark, "Mark", 46, 5, true));
             Row(9, 2.5, (words.Job, "Job", 62, 2.5, false), (sheet.Scale.ToString(), "Scale", 20, 2.5, false), (Counted(sheet), "Sheet", 24, 2.5, false),
                 (words.Revision, "Revision", 18, 2.5, false), (words.Hand, "Hand", 26, 2.5, false), (words.Date, "Date", 30, 2.5, false));
         }

@@ -28,7 +28,7 @@ public static class DirectionArrow
         {
             var above = Reading.IsReversed(along) ? along.Right : along.Left;
             marks.Add(new TextMark(
-                from.Towards(to, 0.5) + (height / 2 + 1.8) * above, word, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle,
+                from.Towards(to, 0.5) + (height / 2 + FlowText.Descent * height + Head * 0.32 + 0.3) * above, word, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle,
                 Reading.TurnOf(along)));
         }
         return marks;

@@ -46,8 +46,11 @@ public static class RunningDimension
 
     private static TextMark Figure(DimensionRow row, Point2 at, DimensionStop stop, DimensionStyle style)
     {
-        var text = Number.Print(stop.Value, style.Decimals) + (stop.Note.Length > 0 ? "  " + stop.Note : "");
-        var anchor = Reading.IsReversed(row.Outward) ? HorizontalAnchor.End : HorizontalAnchor.Start;
+        // The figure is what the eye looks for: it stands next to the line, the note beyond it.
+        var reversed = Reading.IsReversed(row.Outward);
+        var figure = Number.Print(stop.Value, style.Decimals);
+        var text = stop.Note.Length == 0 ? figure : reversed ? $"{stop.Note}  {figure}" : $"{figure}  {stop.Note}";
+        var anchor = reversed ? HorizontalAnchor.End : HorizontalAnchor.Start;
         return new(at, text, style.TextHeight, Layer.Dimension, anchor, VerticalAnchor.Middle, Reading.TurnOf(row.Outward));
     }
 }

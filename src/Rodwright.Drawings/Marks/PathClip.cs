@@ -1,6 +1,6 @@
 using Rodwright.Geometry;
 
-namespace Rodwright.Drawings.Formats.Dxf;
+namespace Rodwright.Drawings.Marks;
 
 /// <summary>Cuts paths to a window.</summary>
 internal static class PathClip
