@@ -31,4 +31,13 @@ public sealed record Regulation
 
     /// <summary>Least going of any step, mm; 0 where the table sets none.</summary>
     public required double LeastGoing { get; init; }
+
+    /// <summary>Which going, chord or arc, and which narrow end the table limits, in words.</summary>
+    public string Measures { get; init; } = "";
+
+    /// <summary>How binding the document is, in words.</summary>
+    public string Standing { get; init; } = "";
+
+    /// <summary>Every clause, those this version cannot measure included.</summary>
+    public ImmutableArray<Clause> Clauses { get; init; } = [];
 }
