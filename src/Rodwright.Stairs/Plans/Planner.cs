@@ -87,7 +87,7 @@ public static class Planner
         for (var k = 1; k <= straight; k++)
         {
             var y = (k - 1) * shape.Job.Going;
-            lines.Add(new(k, new(InnerX(y), y), new(site.Walking, y), new(site.OuterFace, y), new(0, 1)));
+            lines.Add(new(k, new(InnerX(y), y), new(site.Walking, y), new(OuterX(y), y), new(0, 1)));
         }
         if (method is null) return lines.ToImmutable();
         var centre = shape.Centre - Point2.Origin;
@@ -105,6 +105,9 @@ public static class Planner
         double InnerX(double fromEnd) => shape.Job.InnerSide == SideKind.Open &&
             (Math.Abs(fromEnd) < Tolerance.Same || (!shape.HasTurn && Math.Abs(fromEnd - shape.LastFace) < Tolerance.Same))
             ? shape.HalfNewel : site.InnerFace;
+
+        double OuterX(double y) => !shape.HasTurn && shape.Job.OuterSide == SideKind.Open && (y == 0 || Tolerance.IsSame(y, shape.LastFace))
+            ? site.OuterFace + shape.OuterThickness / 2 - shape.HalfNewel : site.OuterFace;
     }
 
     private static Path2 Walking(PlanShape shape)

@@ -1,0 +1,32 @@
+namespace Rodwright.Drawings.Paper;
+
+/// <summary>A sheet of paper.</summary>
+/// <param name="Name">What it is called, as A3 or 594x420.</param>
+/// <param name="Width">Along x, mm.</param>
+/// <param name="Height">Along y, mm.</param>
+public sealed record PaperSize(string Name, double Width, double Height)
+{
+    /// <summary>ISO 216, 210 x 297, standing.</summary>
+    public static PaperSize A4 { get; } = new("A4", 210, 297);
+
+    /// <summary>ISO 216, 297 x 420, standing.</summary>
+    public static PaperSize A3 { get; } = new("A3", 297, 420);
+
+    /// <summary>ISO 216, 420 x 594, standing.</summary>
+    public static PaperSize A2 { get; } = new("A2", 420, 594);
+
+    /// <summary>ISO 216, 594 x 841, standing.</summary>
+    public static PaperSize A1 { get; } = new("A1", 594, 841);
+
+    /// <summary>ISO 216, 841 x 1189, standing.</summary>
+    public static PaperSize A0 { get; } = new("A0", 841, 1189);
+
+    /// <summary>A4 to A0, standing, smallest first.</summary>
+    public static IReadOnlyList<PaperSize> Series { get; } = [A4, A3, A2, A1, A0];
+
+    /// <summary>The long side along x.</summary>
+    public PaperSize Landscape => Width >= Height ? this : this with { Width = Height, Height = Width };
+
+    /// <summary>The long side along y.</summary>
+    public PaperSize Portrait => Height >= Width ? this : this with { Width = Height, Height = Width };
+}

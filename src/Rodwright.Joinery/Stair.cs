@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Proof;
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Plans;
+using Rodwright.Stairs.Regulations;
+
+namespace Rodwright.Joinery;
+
+/// <summary>A job set out: plan, regulation report, kit of parts and everything found on the way. Of the job's own hand.</summary>
+/// <param name="Job">The job.</param>
+/// <param name="Plan">The stair in plan.</param>
+/// <param name="Regulation">Judged clause by clause.</param>
+/// <param name="Kit">Parts and joints.</param>
+/// <param name="Findings">All findings: job, plan, regulation, joinery.</param>
+public sealed record Stair(Job Job, StairPlan Plan, RegulationReport Regulation, Kit Kit, ImmutableArray<Finding> Findings)
+{
+    /// <summary>Sets a job out, or says why it cannot exist.</summary>
+    /// <param name="job">A job as the job file's reader gives it.</param>
+    /// <param name="found">What was found in reading it, to be kept with the rest.</param>
+    /// <exception cref="ArgumentException">The job names a regulation that is not in the catalogue.</exception>
+    public static Outcome<Stair> SetOut(Job job, IEnumerable<Finding>? found = null)
+    {
+        var regulation = RegulationCatalogue.Find(job.Regulation)
+            ?? throw new ArgumentException($"no regulation {job.Regulation}", nameof(job));
+        var planned = Planner.SetOut(job, regulation);
+        var findings = (found ?? []).Concat(planned.Findings).ToList();
+        if (planned.Value is not { } plan) return Outcome<Stair>.Refused(findings);
+        var report = Judge.Check(plan);
+        var kit = Joiner.Make(plan);
+        findings.AddRange(report.Findings);
+        findings.AddRange(kit.Findings);
+        return Outcome<Stair>.Of(new(job, kit.Plan, report, kit, [.. findings]), findings);
+    }
+
+    /// <summary>Proves that the kit goes together.</summary>
+    public ProofReport Prove() => Prover.Prove(Kit);
+}

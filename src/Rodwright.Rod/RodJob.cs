@@ -1,0 +1,10 @@
+using Rodwright.Joinery;
+using Rodwright.Joinery.Proof;
+
+namespace Rodwright.Rod;
+
+/// <summary>What every sheet is drawn from: the stair, its proof, and how to print.</summary>
+/// <param name="Stair">The stair as set out, of its own hand.</param>
+/// <param name="Proof">Its proof.</param>
+/// <param name="Style">Paper, scale, date.</param>
+public sealed record RodJob(Stair Stair, ProofReport Proof, RodStyle Style);
