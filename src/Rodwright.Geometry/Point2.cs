@@ -26,4 +26,7 @@ public readonly record struct Point2(double X, double Y)
 
     /// <summary>The displacement from b to a.</summary>
     public static Vector2 operator -(Point2 a, Point2 b) => new(a.X - b.X, a.Y - b.Y);
+
+    /// <summary>Coordinates, for debugging. (The record's own would follow derived points without end.)</summary>
+    public override string ToString() => $"({Number.Print(X, 3)}, {Number.Print(Y, 3)})";
 }

@@ -17,4 +17,7 @@ public readonly record struct Point3(double X, double Y, double Z)
 
     /// <summary>The displacement from b to a.</summary>
     public static Vector3 operator -(Point3 a, Point3 b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);
+
+    /// <summary>Coordinates, for debugging. (The record's own would follow derived points without end.)</summary>
+    public override string ToString() => $"({Number.Print(X, 3)}, {Number.Print(Y, 3)}, {Number.Print(Z, 3)})";
 }

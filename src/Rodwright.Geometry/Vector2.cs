@@ -38,4 +38,7 @@ public readonly record struct Vector2(double X, double Y)
 
     /// <summary>Scaled.</summary>
     public static Vector2 operator *(double k, Vector2 a) => new(k * a.X, k * a.Y);
+
+    /// <summary>Coordinates, for debugging. (The record's own would follow derived points without end.)</summary>
+    public override string ToString() => $"({Number.Print(X, 6)}, {Number.Print(Y, 6)})";
 }

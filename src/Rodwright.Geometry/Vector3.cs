@@ -29,4 +29,7 @@ public readonly record struct Vector3(double X, double Y, double Z)
 
     /// <summary>Scaled.</summary>
     public static Vector3 operator *(double k, Vector3 a) => new(k * a.X, k * a.Y, k * a.Z);
+
+    /// <summary>Coordinates, for debugging. (The record's own would follow derived points without end.)</summary>
+    public override string ToString() => $"({Number.Print(X, 6)}, {Number.Print(Y, 6)}, {Number.Print(Z, 6)})";
 }

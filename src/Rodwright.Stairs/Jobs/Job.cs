@@ -36,6 +36,15 @@ public sealed record Job
     /// <summary>The other side.</summary>
     public SideKind OuterSide => Layout.Hand == Hand.Left ? Sides.Right : Sides.Left;
 
+    /// <summary>Whether any side is walled; the outside of a turn always is.</summary>
+    public bool HasWallString => Sides.Left == SideKind.Wall || Sides.Right == SideKind.Wall;
+
+    /// <summary>Whether any side is open.</summary>
+    public bool HasNewelString => Sides.Left == SideKind.Open || Sides.Right == SideKind.Open;
+
+    /// <summary>Newels stand only where a side is open or the stair turns.</summary>
+    public bool HasNewels => HasNewelString || Layout.Turn is not null;
+
     /// <summary>Rise of every step: the measured height over the number of risers, mm.</summary>
     public double Rise => Survey.Height / Layout.Risers;
 }

@@ -18,4 +18,10 @@ public sealed record Layout(Hand Hand, ImmutableArray<LayoutItem> Sequence)
 
     /// <summary>Goings after the turn; 0 for a straight flight.</summary>
     public int GoingsAfter => Sequence.SkipWhile(i => i is not Jobs.Turn).Skip(1).Sum(i => i.Steps);
+
+    /// <summary>Equal when hand and items are: an array alone would be compared by identity.</summary>
+    public bool Equals(Layout? other) => other is not null && Hand == other.Hand && Sequence.SequenceEqual(other.Sequence);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Sequence.Aggregate(Hand.GetHashCode(), HashCode.Combine);
 }

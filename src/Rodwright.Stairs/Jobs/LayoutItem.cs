@@ -22,7 +22,7 @@ public sealed record Flight(int Goings) : LayoutItem
 /// <param name="Tapered">How many tapered steps, 2 to 6; 1 for a landing.</param>
 /// <param name="FirstRiser">e_in fixed by hand, mm outside the newel's centre line; null to solve it.</param>
 /// <param name="LastRiser">e_out fixed by hand, mm outside the newel's centre line; null to solve it.</param>
-/// <param name="Method">Id of the way the tapered steps are set out; see the turn catalogue.</param>
+/// <param name="Method">Id of the way the tapered steps are set out; see the turn catalogue; empty for a landing, which has none.</param>
 public sealed record Turn(TurnKind Kind, int Tapered, double? FirstRiser, double? LastRiser, string Method) : LayoutItem
 {
     /// <inheritdoc/>

@@ -16,4 +16,10 @@ public sealed record Survey
 
     /// <summary>Largest reading less smallest, mm.</summary>
     public double Spread => FloorToFloor.Max() - FloorToFloor.Min();
+
+    /// <summary>Equal when readings and tolerance are: an array alone would be compared by identity.</summary>
+    public bool Equals(Survey? other) => other is not null && Tolerance.Equals(other.Tolerance) && FloorToFloor.SequenceEqual(other.FloorToFloor);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => FloorToFloor.Aggregate(Tolerance.GetHashCode(), HashCode.Combine);
 }

@@ -1,0 +1,23 @@
+namespace Rodwright.Joinery.Joints;
+
+/// <summary>How two pieces meet.</summary>
+public enum JointKind
+{
+    /// <summary>End of a tread or nosing piece housed in a string or newel.</summary>
+    TreadHousing,
+
+    /// <summary>End of a riser housed in a string or newel.</summary>
+    RiserHousing,
+
+    /// <summary>String tenoned into a newel, draw-bored.</summary>
+    Tenon,
+
+    /// <summary>Upper wall string let into the lower one at the corner of the room.</summary>
+    Corner,
+
+    /// <summary>Riser's face against the back of the tread below it, glued and screwed.</summary>
+    RiserToTread,
+
+    /// <summary>Tread's (or nosing piece's) underside on the top edge of its riser.</summary>
+    TreadOnRiser,
+}

@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using Rodwright.Joinery.Parts;
+using Rodwright.Stairs.Plans;
+
+namespace Rodwright.Joinery.Joints;
+
+/// <summary>Lists the joints of a kit: one for each pair of parts of which one is cut for the other, and the meetings of treads and risers.</summary>
+internal static class JointList
+{
+    public static ImmutableArray<Joint> Of(StairPlan plan, IReadOnlyList<Part> parts)
+    {
+        var joints = ImmutableArray.CreateBuilder<Joint>();
+        foreach (var female in parts)
+        {
+            foreach (var group in female.Cuts.Where(c => c.Joint.EndsWith("/" + female.Id, StringComparison.Ordinal)).GroupBy(c => c.Joint))
+            {
+                var male = group.Key[..group.Key.IndexOf('/', StringComparison.Ordinal)];
+                var first = group.First();
+                var kind = first.Kind switch
+                {
+                    CutKind.CornerHousing => JointKind.Corner,
+                    CutKind.Housing => male.StartsWith("riser", StringComparison.Ordinal) ? JointKind.RiserHousing : JointKind.TreadHousing,
+                    _ => JointKind.Tenon,
+                };
+                joints.Add(new(group.Key, kind, male, female.Id, first.Depth));
+            }
+        }
+        for (var k = 1; k <= plan.Risers; k++)
+        {
+            var above = plan.Steps[k - 1] is StepKind.Landing or StepKind.Floor ? $"nosing-{k}" : $"tread-{k}";
+            joints.Add(new($"{above}/riser-{k}", JointKind.TreadOnRiser, above, $"riser-{k}", 0));
+            if (k > 1 && plan.Steps[k - 2] is StepKind.Straight or StepKind.Tapered)
+                joints.Add(new($"riser-{k}/tread-{k - 1}", JointKind.RiserToTread, $"riser-{k}", $"tread-{k - 1}", 0));
+        }
+        return joints.ToImmutable();
+    }
+}

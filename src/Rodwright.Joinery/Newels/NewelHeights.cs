@@ -1,0 +1,48 @@
+using Rodwright.Geometry;
+using Rodwright.Joinery.Strings;
+using Rodwright.Stairs.Plans;
+
+namespace Rodwright.Joinery.Newels;
+
+/// <summary>Foot and head of a newel above the lower floor (setting-out.md 5).</summary>
+internal static class NewelHeights
+{
+    public static double Foot(StairPlan plan, NewelSite newel, IEnumerable<StringTenon> tenons)
+    {
+        if (newel.Role != NewelRole.Top) return 0;
+        // Hangs below the lowest string edge at it: the lower shoulder of its tenon band.
+        var lowest = tenons.Where(t => t.Newel == newel.Id).Select(t => t.Bottom).DefaultIfEmpty(plan.Job.Survey.Height).Min();
+        return lowest - plan.Job.Practice.TopNewelDrop;
+    }
+
+    /// <summary>
+    /// The highest rail line at the newel's centre, and the stand above it. A rail line lies the rail's height plumb above a pitch line (the line of the
+    /// nosings) or above a floor.
+    /// </summary>
+    public static double Head(StairPlan plan, NewelSite newel)
+    {
+        var practice = plan.Job.Practice;
+        var highest = plan.Strings.Where(s => !s.IsWall || newel.Role == NewelRole.Turn)
+            .Where(s => s.Lower.Newel == newel.Id || s.Upper.Newel == newel.Id)
+            .Select(s => PitchLineAt(plan, s, s.Face.Station(newel.Centre)))
+            .DefaultIfEmpty(0).Max();
+        if (newel.Role == NewelRole.Top) highest = Math.Max(highest, plan.Risers * plan.Rise);
+        if (newel.Role == NewelRole.Turn) highest = Math.Max(highest, LevelAt(plan));
+        return highest + practice.RailHeight + practice.NewelAboveRail;
+    }
+
+    /// <summary>Height of the line of the nosings of a string's flight, produced to a station.</summary>
+    private static double PitchLineAt(StairPlan plan, StringSite site, double s)
+    {
+        var riser = plan.RiserLines.First(r => r.Up.Dot(site.Face.Along) > 1 - 1e-9);
+        return riser.Number * plan.Rise + (s - site.Face.Station(riser.Inner) + plan.Job.Practice.Nosing) * plan.Rise / plan.Going;
+    }
+
+    /// <summary>A floor the turn's newel stands at: a landing, or the upper floor where the turn comes last.</summary>
+    private static double LevelAt(StairPlan plan)
+    {
+        var turn = plan.Turn!;
+        if (turn.LastLine == plan.Risers) return plan.Risers * plan.Rise;
+        return turn.Steps.IsEmpty ? turn.FirstLine * plan.Rise : 0;
+    }
+}

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using Rodwright.Joinery.Joints;
+using Rodwright.Joinery.Newels;
+using Rodwright.Joinery.Steps;
+using Rodwright.Joinery.Strings;
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Plans;
+
+namespace Rodwright.Joinery.Parts;
+
+/// <summary>Makes the kit of parts of a plan. All of it is made left-handed; a right-hand stair is mirrored once, at the end.</summary>
+public static class Joiner
+{
+    /// <summary>The kit of a left-hand plan as the planner made it, mirrored when the job's hand is right.</summary>
+    /// <exception cref="ArgumentException">The plan is already mirrored.</exception>
+    public static Kit Make(StairPlan plan)
+    {
+        if (plan.IsMirrored) throw new ArgumentException("a kit is made from the left-hand plan", nameof(plan));
+        var findings = new List<Finding>();
+        var sections = new SectionsOfPlan(plan);
+        var strings = StringsOf(plan, sections, findings, out var tenons);
+        var parts = new List<Part>();
+        parts.AddRange(strings.Select(s => s.Part));
+        parts.AddRange(plan.Newels.Select(n => NewelMaker.Make(plan, sections, n, tenons, findings)));
+        parts.AddRange(sections.Treads.Values.OrderBy(t => t.Step).Select(t => TreadMaker.Tread(plan, t)));
+        parts.AddRange(sections.NosingPieces.Values.OrderBy(t => t.Step).Select(t => TreadMaker.NosingPiece(plan, t)));
+        parts.AddRange(sections.Risers.Values.OrderBy(r => r.Step).Select(r => RiserMaker.Make(plan, r, findings)));
+        var kit = new Kit(plan, [.. parts], JointList.Of(plan, parts), strings, [.. findings]);
+        return plan.Job.Layout.Hand == Hand.Right ? kit.Mirrored() : kit;
+    }
+
+    private static ImmutableArray<StringBoard> StringsOf(
+        StairPlan plan, SectionsOfPlan sections, List<Finding> findings, out ImmutableArray<StringTenon> tenons)
+    {
+        var housings = plan.Strings.ToDictionary(s => s.Id, s => StringHousings.Of(plan, sections, s));
+        var set = Development.Of(plan)
+            .Select(d => (Development: d, Edges: StringEdges.Of(plan, d, [.. d.Sites.SelectMany(s => housings[s.Id])]))).ToList();
+        var all = TenonMaker.Make(plan, set, findings);
+        tenons = all;
+        return [.. set.SelectMany(s => StringMaker.Make(plan, s.Development, s.Edges, housings, all, findings))];
+    }
+}

@@ -1,0 +1,60 @@
+using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Plans;
+
+namespace Rodwright.Joinery.Steps;
+
+/// <summary>Makes risers: upright boards whose face side looks down the stair.</summary>
+internal static class RiserMaker
+{
+    /// <summary>Lower and upper edge of riser k, mm above the lower floor (setting-out.md 4).</summary>
+    public static (double Bottom, double Top) Heights(StairPlan plan, int k)
+    {
+        var practice = plan.Job.Practice;
+        var top = k * plan.Rise - practice.Tread;
+        if (k == 1) return (0, top);
+        // On a landing the riser stands on the floor; elsewhere it stands on the tread below or runs down behind it.
+        var standsOnTop = practice.RiserOnTread || plan.Steps[k - 2] == StepKind.Landing;
+        return ((k - 1) * plan.Rise - (standsOnTop ? 0 : practice.Tread), top);
+    }
+
+    /// <summary>The riser, with findings on ends that come out too thin.</summary>
+    public static Part Make(StairPlan plan, StepSections sections, List<Finding> findings)
+    {
+        var k = sections.Step;
+        var practice = plan.Job.Practice;
+        var (outline, inner, outer) = RiserOutline.Of(sections, practice);
+        var (bottom, top) = Heights(plan, k);
+        var start = sections.Front.Through;
+        var along = Vector3.Level(sections.Front.Along);
+        var face = new Frame3(new(start.X, start.Y, bottom), along, Vector3.Up);
+        var edge = new Frame3(new(start.X, start.Y, top), along, Vector3.Level(sections.Up));
+        var plan2 = outline.Moved(p => edge.ToLocal(new(p.X, p.Y, 0)).Face);
+        var box = plan2.Bounds;
+        var slanted = inner.Bevel.Degrees > 1e-6 || outer.Bevel.Degrees > 1e-6;
+        Report(inner, "inner");
+        Report(outer, "outer");
+        return new()
+        {
+            Id = $"riser-{k}", Name = $"riser {k}", Mark = $"R{k}", Step = k, Material = practice.RiserMaterial,
+            Kind = slanted ? PartKind.TaperedRiser : PartKind.Riser,
+            Blank = Blank.Around(new(box.MinX, 0, box.MaxX, top - bottom), practice.Riser),
+            Faces =
+            [
+                new("face side", face, Path2.Rectangle(box.MinX, 0, box.MaxX, top - bottom), practice.Riser),
+                new("top edge", edge, plan2, top - bottom),
+            ],
+        };
+
+        void Report(RiserOutline.End end, string side)
+        {
+            if (end.Left >= practice.RiserEnd - Tolerance.Same) return;
+            var tan = end.Bevel.Tangent;
+            var depth = Math.Floor((practice.Riser / end.Bevel.Cosine - practice.RiserEnd) / tan * 10) / 10;
+            findings.Add(new("RW4003", Severity.Breach, $"riser {k}",
+                $"its {side} end meets the face {Number.Print(end.Bevel.Degrees)}° off square; eased to stay within its housing, {Number.Print(Math.Max(0, end.Left), 2)} of {Number.Print(practice.Riser)} is left at full depth, {Number.Print(practice.RiserEnd)} is wanted",
+                $"a housing {Number.Print(Math.Max(0, depth))} deep, or a riser {Number.Print(Math.Ceiling((practice.RiserEnd + practice.Housing * tan) * end.Bevel.Cosine))} thick"));
+        }
+    }
+}

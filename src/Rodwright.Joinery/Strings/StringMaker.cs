@@ -1,0 +1,177 @@
+using System.Collections.Immutable;
+using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Plans;
+
+namespace Rodwright.Joinery.Strings;
+
+/// <summary>Makes the string boards of a development: outline, blank, cuts, part (left-hand frame).</summary>
+internal static class StringMaker
+{
+    public static IEnumerable<StringBoard> Make(
+        StairPlan plan, Development development, StringEdges edges, IReadOnlyDictionary<string, ImmutableArray<StringHousing>> housings,
+        ImmutableArray<StringTenon> tenons, List<Finding> findings)
+    {
+        Report(plan, development, edges, findings);
+        foreach (var site in development.Sites)
+        {
+            var own = tenons.Where(t => ReferenceEquals(t.Site, site)).ToImmutableArray();
+            var (upper, lower) = EdgesOf(plan, site, edges);
+            var outline = Outline(plan, site, upper, lower, own);
+            var mine = housings[site.Id];
+            var band = BoardBand.Lay(outline, site.Width, site.Thickness, Directions(development, outline));
+            yield return new(site, development.PitchPoints, development.Margin, upper, lower, outline, edges.Easings, edges.LeastWidth, mine, own,
+                band.Outline, Part(plan, site, outline, upper, lower, band, mine, own));
+        }
+    }
+
+    /// <summary>The stretch of the development's edges that belongs to one board, its corner ends and level head added.</summary>
+    private static (Path2 Upper, Path2 Lower) EdgesOf(StairPlan plan, StringSite site, StringEdges edges)
+    {
+        var practice = plan.Job.Practice;
+        var (upper, lower) = (edges.Upper.Vertices.ToList(), edges.Lower.Vertices.ToList());
+        if (site.Upper.Kind == StringEndKind.CornerThrough)
+        {
+            // Runs through to the wall behind, its edges level past the corner, where the other board covers it.
+            var (c, end) = (site.Upper.At, site.Upper.At + plan.OuterThickness);
+            upper = Then(GraphCut.Between(edges.Upper, edges.Upper.Vertices[0].At.X, c), end);
+            lower = Then(GraphCut.Between(edges.Lower, edges.Lower.Vertices[0].At.X, c), end);
+        }
+        if (site.Lower.Kind == StringEndKind.CornerLetIn)
+        {
+            var (c, start) = (site.Lower.At, site.Lower.At - practice.Corner);
+            upper = First(GraphCut.Between(edges.Upper, c, edges.Upper.Vertices[^1].At.X), start);
+            lower = First(GraphCut.Between(edges.Lower, c, edges.Lower.Vertices[^1].At.X), start);
+        }
+        if (site.Upper.Kind == StringEndKind.Head)
+            upper.Add(new(new(upper[^1].At.X + practice.HeadLevel, upper[^1].At.Y)));
+        return (new(upper, false), new(lower, false));
+
+        static List<Vertex2> Then(Path2 path, double to) => [.. path.Vertices, new(new(to, path.Vertices[^1].At.Y))];
+
+        static List<Vertex2> First(Path2 path, double from) => [new(new(from, path.Vertices[0].At.Y)), .. path.Vertices];
+    }
+
+    private static Path2 Outline(StairPlan plan, StringSite site, Path2 upper, Path2 lower, ImmutableArray<StringTenon> tenons)
+    {
+        var vertices = new List<Vertex2>();
+        vertices.AddRange(lower.Vertices);
+        if (site.Upper.Kind == StringEndKind.Head)
+        {
+            var seat = site.Upper.Level - plan.Job.Practice.FloorBoards;
+            vertices.Add(new(new(lower.Vertices[^1].At.X, seat)));
+            vertices.Add(new(new(upper.Vertices[^1].At.X, seat)));
+        }
+        if (tenons.FirstOrDefault(t => t.IsUpper) is { } up) vertices.AddRange(TenonEnd(up).Select(p => new Vertex2(p)));
+        vertices.AddRange(upper.Reversed().Vertices);
+        var start = upper.Vertices[0].At.X;
+        var floor = site.Lower.Level;
+        if (tenons.FirstOrDefault(t => !t.IsUpper) is { } down) vertices.AddRange(TenonEnd(down).Reverse().Select(p => new Vertex2(p)));
+        if (lower.Vertices[0].At.X > start + Tolerance.Same) vertices.Add(new(new(start, floor))); // level cut on the floor
+        return new(Clean(vertices), true);
+    }
+
+    /// <summary>The tenons' outline at an end, from the lower edge up.</summary>
+    private static IEnumerable<Point2> TenonEnd(StringTenon t)
+    {
+        var haunch = t.Shoulder + t.Points * t.Haunch;
+        var (low, high) = (t.Bottom + t.Third, t.Top - t.Third);
+        return
+        [
+            new(t.Shoulder, t.Bottom), new(t.Tip, t.Bottom), new(t.Tip, low), new(haunch, low),
+            new(haunch, high), new(t.Tip, high), new(t.Tip, t.Top), new(t.Shoulder, t.Top),
+        ];
+    }
+
+    private static List<Vertex2> Clean(List<Vertex2> vertices)
+    {
+        for (var i = vertices.Count - 1; i >= 0; i--)
+        {
+            var next = vertices[(i + 1) % vertices.Count];
+            if (vertices[i].At.IsSame(next.At) && vertices[i].Bulge == 0) vertices.RemoveAt(i);
+        }
+        return vertices;
+    }
+
+    /// <summary>Directions to try for the board: the straight flight's pitch first, then every other piece of the edges, then the chord.</summary>
+    private static List<Vector2> Directions(Development development, Path2 outline)
+    {
+        var margin = development.Margin;
+        var box = outline.Bounds;
+        var pieces = Enumerable.Range(0, development.Tapered.Length)
+            .Where(i => margin[i].X < box.MaxX && margin[i + 1].X > box.MinX)
+            .OrderBy(i => development.Tapered[i])
+            .Select(i => (margin[i + 1] - margin[i]).Unit).ToList();
+        if (pieces.Count == 0) pieces.Add((margin[^1] - margin[0]).Unit);
+        var (from, to) = (Math.Max(margin[0].X, box.MinX), Math.Min(margin[^1].X, box.MaxX));
+        if (to - from > 1) pieces.Add((OnMargin(margin, to) - OnMargin(margin, from)).Unit);
+        return pieces;
+    }
+
+    private static Point2 OnMargin(ImmutableArray<Point2> margin, double s) => new(s, GraphCut.HeightAt(Path2.Polyline(margin), s));
+
+    private static Part Part(
+        StairPlan plan, StringSite site, Path2 outline, Path2 upper, Path2 lower, Blank band,
+        ImmutableArray<StringHousing> housings, ImmutableArray<StringTenon> tenons)
+    {
+        var practice = plan.Job.Practice;
+        // Looking at the visible face, an inner (left-hand) string climbs to the right and an outer one to the left.
+        var flips = !site.Inner;
+        var origin = site.Face.Through;
+        var along = Vector3.Level(site.Face.Along);
+        var frame = new Frame3(new(origin.X, origin.Y, 0), flips ? -along : along, Vector3.Up);
+        var cuts = new List<Cut>();
+        foreach (var h in housings)
+        {
+            cuts.Add(new($"housing-{h.Piece}", CutKind.Housing, 0, On(h.Shape), h.Depth, $"{h.Piece}/{site.Id}",
+                ReferenceEquals(h.Seat, h.Shape) ? null : On(h.Seat)));
+        }
+        if (site.Upper.Kind == StringEndKind.CornerThrough)
+        {
+            var c = site.Upper.At;
+            cuts.Add(new("corner", CutKind.CornerHousing, 0,
+                On(Path2.Rectangle(c, lower.Vertices[^1].At.Y, c + plan.OuterThickness, upper.Vertices[^1].At.Y)), practice.Corner,
+                $"{plan.Strings.First(o => o.Lower.Kind == StringEndKind.CornerLetIn).Id}/{site.Id}"));
+        }
+        foreach (var t in tenons)
+        {
+            var joint = $"{site.Id}/{t.Newel}";
+            var (a, b) = (Math.Min(t.Shoulder, t.Tip), Math.Max(t.Shoulder, t.Tip));
+            cuts.Add(new($"cheek-{t.Newel}", CutKind.TenonCheek, 0, On(Path2.Rectangle(a, t.Bottom, b, t.Top)), site.Thickness - t.Thickness, joint));
+            foreach (var z in t.PegHeights)
+            {
+                var s = t.Shoulder + t.Points * (t.PegBack - t.Practice.Draw);
+                cuts.Add(new($"peg-{t.Newel}-{(z > (t.Bottom + t.Top) / 2 ? "upper" : "lower")}", CutKind.Bore, 0,
+                    On(Path2.Circle(new(s, z), t.Practice.Peg / 2)), site.Thickness, joint, Note: $"draw {Number.Print(t.Practice.Draw)} nearer the shoulder"));
+            }
+        }
+        return new()
+        {
+            Id = site.Id, Name = site.Name, Mark = site.Mark, Kind = site.IsWall ? PartKind.WallString : PartKind.NewelString, Material = practice.Timber,
+            Blank = flips ? band.Mirrored(0) : band,
+            Faces = [new("face side", frame, On(outline), site.Thickness)],
+            Cuts = [.. cuts],
+        };
+
+        Path2 On(Path2 path) => flips ? path.Mirrored() : path;
+    }
+
+    private static void Report(StairPlan plan, Development development, StringEdges edges, List<Finding> findings)
+    {
+        var site = development.Sites[0];
+        var practice = plan.Job.Practice;
+        if (edges.LeastWidth > site.Width + 0.05)
+        {
+            findings.Add(new("RW4001", Severity.Breach, site.IsWall ? "practice.wallString.width" : "practice.newelString.width",
+                $"{site.Name}: a board {Number.Print(site.Width)} wide is too narrow for the straight steps; with a margin of {Number.Print(practice.Margin)} and {Number.Print(practice.CoverBelow)} below the housings {Number.Print(edges.LeastWidth)} is needed",
+                $"a board {Number.Print(Math.Ceiling(edges.LeastWidth / 5) * 5)} wide, or a smaller margin"));
+        }
+        if (edges.LeastNosingCover < practice.NosingCover - 0.005)
+        {
+            findings.Add(new("RW4002", Severity.Breach, "practice.margin",
+                $"{site.Name}: a nosing comes within {Number.Print(edges.LeastNosingCover)} of the upper edge; {Number.Print(practice.NosingCover)} is wanted",
+                $"a margin of {Number.Print(Math.Ceiling(practice.Margin + practice.NosingCover - edges.LeastNosingCover))}"));
+        }
+    }
+}

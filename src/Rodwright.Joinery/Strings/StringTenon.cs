@@ -1,0 +1,38 @@
+using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Plans;
+
+namespace Rodwright.Joinery.Strings;
+
+/// <summary>
+/// A string's tenons into a newel (setting-out.md 5): a level band inside the board over the whole tenon, in thirds: tenon, gap with haunch, tenon.
+/// </summary>
+/// <param name="Site">The string.</param>
+/// <param name="IsUpper">At the string's upper end or its lower one.</param>
+/// <param name="Newel">Id of the newel.</param>
+/// <param name="Shoulder">Station of the shoulder: the newel's face.</param>
+/// <param name="Length">Tenon length from the shoulder, mm.</param>
+/// <param name="Bottom">Height of the band's lower edge above the lower floor.</param>
+/// <param name="Top">Height of its upper edge.</param>
+/// <param name="Thickness">Bare-faced: taken off the face side.</param>
+/// <param name="Haunch">Length of the haunch in the gap.</param>
+/// <param name="PegBack">Peg centre from the shoulder, in the newel.</param>
+/// <param name="Practice">Sizes of peg, draw and clearance.</param>
+public sealed record StringTenon(
+    StringSite Site, bool IsUpper, string Newel, double Shoulder, double Length, double Bottom, double Top, double Thickness, double Haunch, double PegBack,
+    TenonPractice Practice)
+{
+    /// <summary>Depth of each of the three parts of the band, mm.</summary>
+    public double Third => (Top - Bottom) / 3;
+
+    /// <summary>+1 when the tenon points up the development, -1 down.</summary>
+    public int Points => IsUpper ? 1 : -1;
+
+    /// <summary>Station of the tenon's end.</summary>
+    public double Tip => Shoulder + Points * Length;
+
+    /// <summary>Bottom and top of the lower and upper tenon.</summary>
+    public (double Bottom, double Top)[] Tenons => [(Bottom, Bottom + Third), (Top - Third, Top)];
+
+    /// <summary>Heights of the two pegs: the middle of each tenon.</summary>
+    public double[] PegHeights => [Bottom + Third / 2, Top - Third / 2];
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using static Rodwright.Stairs.Jobs.Checks.JobCheck;
+
+namespace Rodwright.Stairs.Jobs.Checks;
+
+/// <summary>The newel against its joints; passed over where the stair has no newel.</summary>
+internal static class NewelChecks
+{
+    // A layout that was refused hides no error here: where a side is open there is a newel anyhow.
+    private static readonly ImmutableArray<string> Sides = ["sides"];
+
+    public static ImmutableArray<JobCheck> All { get; } =
+    [
+        new(JobCodes.NewelTooThin, "practice.newel", [.. Sides, "practice.newel", "practice.newelString.thickness"], TooThin),
+        new(JobCodes.NewelHousing, "practice.newelHousing", [.. Sides, "practice.newel", "practice.newelHousing"], Housing),
+        new(JobCodes.Mortice, "practice.tenon.part", [.. Sides, "practice.newel", "practice.tenon"], Mortice),
+        new(JobCodes.TenonThickness, "practice.tenon.thickness", [.. Sides, "practice.newelString.thickness", "practice.tenon.thickness"], Thickness),
+        new(JobCodes.Peg, "practice.tenon.peg", [.. Sides, "practice.newel", "practice.tenon"], Peg),
+        new(JobCodes.Draw, "practice.tenon.draw", [.. Sides, "practice.tenon"], Draw),
+        new(JobCodes.Haunch, "practice.tenon.haunch", [.. Sides, "practice.newel", "practice.tenon"], Haunch),
+        new(JobCodes.Cover, "practice.cover", [.. Sides, "practice.newel", "practice.cover"], Cover),
+    ];
+
+    private static Pinch? TooThin(Job job) => !job.HasNewels || job.Practice.Newel > job.Practice.NewelString.Thickness ? null : new(
+        $"the newel, {Mm(job.Practice.Newel)}, is no thicker than the string tenoned into it, {Mm(job.Practice.NewelString.Thickness)}", "newels of 69 to 120 mm are usual");
+
+    private static Pinch? Housing(Job job) => !job.HasNewels || 2 * job.Practice.NewelHousing < job.Practice.Newel ? null : new(
+        $"housings {Mm(job.Practice.NewelHousing)} deep in opposite faces meet in a newel of {Mm(job.Practice.Newel)}", "house 12 mm deep, 18 where the riser is screwed, or take a larger newel");
+
+    private static Pinch? Mortice(Job job)
+    {
+        var depth = TenonLength(job) + job.Practice.Tenon.MorticeClearance;
+        return !job.HasNewels || depth < job.Practice.Newel ? null : new(
+            $"the mortice, {Mm(depth)} deep, comes out of the far side of the newel, {Mm(job.Practice.Newel)}", "a tenon of two thirds of the newel with 2 mm clearance is usual");
+    }
+
+    private static Pinch? Thickness(Job job) => !job.HasNewels || job.Practice.Tenon.Thickness is not { } thick || thick <= job.Practice.NewelString.Thickness ? null : new(
+        $"the tenon, {Mm(thick)}, is thicker than its string, {Mm(job.Practice.NewelString.Thickness)}", "leave tenon.thickness out: it is then the string less the housing");
+
+    private static Pinch? Peg(Job job)
+    {
+        if (!job.HasNewels) return null;
+        var (peg, length) = (job.Practice.Tenon.Peg, TenonLength(job));
+        var back = Math.Min(job.Practice.Tenon.PegBack, length / 2);
+        // The hole in the tenon must keep wood in front of it and behind it.
+        if (back - job.Practice.Tenon.Draw > peg / 2 && length - back > peg / 2) return null;
+        return new($"a peg of {Mm(peg)} at {Mm(back)} from the shoulder breaks out of a tenon {Mm(length)} long", "take a thinner peg, a longer tenon, or set the peg further back");
+    }
+
+    private static Pinch? Draw(Job job) => !job.HasNewels || job.Practice.Tenon.Draw < job.Practice.Tenon.Peg / 2 ? null : new(
+        $"a draw of {Mm(job.Practice.Tenon.Draw)} is half the peg, {Mm(job.Practice.Tenon.Peg)}, or more: the peg cannot find its hole", "a draw of about 2 mm is usual");
+
+    private static Pinch? Haunch(Job job) => !job.HasNewels || job.Practice.Tenon.Haunch <= TenonLength(job) ? null : new(
+        $"the haunch, {Mm(job.Practice.Tenon.Haunch)}, is longer than the tenon, {Mm(TenonLength(job))}", "a haunch of 16 mm is usual");
+
+    private static Pinch? Cover(Job job) => !job.HasNewels || 2 * job.Practice.Cover < job.Practice.Newel ? null : new(
+        $"cover of {Mm(job.Practice.Cover)} on both sides leaves no place for a riser on a newel of {Mm(job.Practice.Newel)}", "10 mm to the arris is usual");
+
+    private static double TenonLength(Job job) => job.Practice.Tenon.Part * job.Practice.Newel;
+}

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using Rodwright.Geometry;
+using Rodwright.Stairs.Findings;
+using static Rodwright.Stairs.Jobs.Checks.JobCheck;
+
+namespace Rodwright.Stairs.Jobs.Checks;
+
+/// <summary>The stair as a whole: readings, steps, rise, width and sides.</summary>
+internal static class StairChecks
+{
+    /// <summary>Most steps this version sets out.</summary>
+    private const int MostSteps = 60;
+
+    /// <summary>Rises outside these are a slip of the pen, not a stair; times the model scale, mm.</summary>
+    private const double LeastRise = 80, MostRise = 300;
+
+    /// <summary>Less clear width than this is no stair; times the model scale, mm.</summary>
+    private const double LeastClear = 200;
+
+    public static ImmutableArray<JobCheck> All { get; } =
+    [
+        new(JobCodes.ReadingsDisagree, "survey.floorToFloor", ["survey.floorToFloor", "survey.tolerance"], Disagree),
+        new(JobCodes.Readings, "survey.floorToFloor", ["survey.floorToFloor", "survey.tolerance"], Several) { Severity = Severity.Note },
+        new(JobCodes.NoSteps, "layout.sequence", ["layout.sequence"], NoSteps),
+        new(JobCodes.TooManySteps, "layout.sequence", ["layout.sequence"], TooManySteps),
+        new(JobCodes.Rise, "survey.floorToFloor", ["survey.floorToFloor", "survey.tolerance", "layout.sequence", "modelScale"], Rise),
+        new(JobCodes.Width, "width", ["width", "sides", "layout", "modelScale", "practice.wallString.thickness", "practice.newelString.thickness"], Width),
+        new(JobCodes.OpenOutside, "sides", ["sides", "layout"], OpenOutside),
+    ];
+
+    private static Pinch? Disagree(Job job) => job.Survey.Spread <= job.Survey.Tolerance ? null : new(
+        $"the readings lie {Mm(job.Survey.Spread)} apart, from {Mm(job.Survey.FloorToFloor.Min())} to {Mm(job.Survey.FloorToFloor.Max())}; {Mm(job.Survey.Tolerance)} is allowed",
+        "measure again from the finished floors; if the floors really differ, give the reading where the stair lands or raise survey.tolerance");
+
+    private static Pinch? Several(Job job) => job.Survey.FloorToFloor.Length < 2 || job.Survey.Spread > job.Survey.Tolerance ? null : new(
+        $"{job.Survey.FloorToFloor.Length} readings, {Mm(job.Survey.Spread)} apart; the work is set out to their mean, {Mm(job.Survey.Height)}",
+        "give one reading to work to that alone");
+
+    private static Pinch? NoSteps(Job job) => job.Layout.Risers > 1 ? null : new(
+        "the sequence has no steps at all: zero risers cannot be set out", "give a flight at least one going, or add a turn");
+
+    private static Pinch? TooManySteps(Job job) => job.Layout.Risers - 1 <= MostSteps ? null : new(
+        $"the sequence has {job.Layout.Risers - 1} steps; at most {MostSteps} are set out", "one stair from floor to floor rarely has more than 16");
+
+    private static Pinch? Rise(Job job)
+    {
+        // Without steps, with too many of them or with readings that disagree there is no rise to speak of.
+        if (NoSteps(job) is not null || TooManySteps(job) is not null || Disagree(job) is not null) return null;
+        var (least, most) = (LeastRise * job.ModelScale, MostRise * job.ModelScale);
+        if (job.Rise >= least && job.Rise <= most) return null;
+        var fewest = Math.Ceiling(job.Survey.Height / (220 * job.ModelScale));
+        return new(
+            $"{Mm(job.Survey.Height)} in {job.Layout.Risers} risers makes a rise of {Mm(job.Rise)}; {Mm(least)} to {Mm(most)} is allowed",
+            $"check the height and the number of steps: {Number.Print(fewest)} risers, {Number.Print(fewest - 1)} steps, would rise {Mm(job.Survey.Height / fewest)}");
+    }
+
+    private static Pinch? Width(Job job)
+    {
+        var strings = Thickness(job, job.InnerSide) + Thickness(job, job.OuterSide);
+        var least = LeastClear * job.ModelScale;
+        return job.Width - strings >= least ? null : new(
+            $"{Mm(job.Width)} over strings less {Mm(strings)} of string leaves {Mm(job.Width - strings)} clear; {Mm(least)} is the least",
+            $"make the stair at least {Mm(strings + least)} over strings");
+    }
+
+    private static double Thickness(Job job, SideKind side) => side == SideKind.Wall ? job.Practice.WallString.Thickness : job.Practice.NewelString.Thickness;
+
+    private static Pinch? OpenOutside(Job job) => job.Layout.Turn is null || job.OuterSide == SideKind.Wall ? null : new(
+        $"the outer side of the turn, the {(job.Layout.Hand == Hand.Left ? "right" : "left")}, is open; this version sets out turns whose outer side is walled",
+        $"make the {(job.Layout.Hand == Hand.Left ? "right" : "left")} side wall, or turn the stair the other way");
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using static Rodwright.Stairs.Jobs.Checks.JobCheck;
+
+namespace Rodwright.Stairs.Jobs.Checks;
+
+/// <summary>Housings, margin and corner against the boards the strings are made of.</summary>
+internal static class StringChecks
+{
+    public static ImmutableArray<JobCheck> All { get; } =
+    [
+        new(JobCodes.Housing, "practice.housing", ["practice.housing", "practice.wallString.thickness", "practice.newelString.thickness", "sides"], Housing),
+        new(JobCodes.Margin, "practice.margin", ["practice.margin", "practice.wallString.width", "practice.newelString.width", "sides"], Margin),
+        new(JobCodes.Corner, "practice.corner", ["practice.corner", "practice.wallString.thickness", "layout"], Corner),
+    ];
+
+    /// <summary>The boards the job is made of: its name, whether the job has it, and the board.</summary>
+    private static IEnumerable<(string Name, Board Board)> Boards(Job job)
+    {
+        if (job.HasWallString) yield return ("wall string", job.Practice.WallString);
+        if (job.HasNewelString) yield return ("newel string", job.Practice.NewelString);
+    }
+
+    private static Pinch? Housing(Job job)
+    {
+        foreach (var (name, board) in Boards(job))
+        {
+            if (job.Practice.Housing < board.Thickness) continue;
+            return new($"the housings, {Mm(job.Practice.Housing)} deep, come through the {name}, {Mm(board.Thickness)} thick", "house 10 to 12 mm deep, or take thicker strings");
+        }
+        return null;
+    }
+
+    private static Pinch? Margin(Job job)
+    {
+        foreach (var (name, board) in Boards(job))
+        {
+            if (job.Practice.Margin < board.Width) continue;
+            return new($"the margin, {Mm(job.Practice.Margin)}, leaves nothing of the {name}, {Mm(board.Width)} wide", "a margin of about 50 mm in a string of 220 to 290 mm is usual");
+        }
+        return null;
+    }
+
+    private static Pinch? Corner(Job job) => job.Layout.Turn is null || job.Practice.Corner < job.Practice.WallString.Thickness ? null : new(
+        $"the corner housing, {Mm(job.Practice.Corner)} deep, comes through the wall string, {Mm(job.Practice.WallString.Thickness)} thick",
+        "let the upper wall string 10 to 12 mm into the lower one");
+}

@@ -1,0 +1,17 @@
+using System.Collections.Immutable;
+
+namespace Rodwright.Stairs.Jobs;
+
+/// <summary>What there is to know about one field of a job file: for the guide, the forms and the schema alike.</summary>
+/// <param name="Path">Where it stands, for example practice.treadWedge.length; [] for an item of a list.</param>
+/// <param name="Label">Its name in the trade's words.</param>
+/// <param name="Unit">mm, or empty.</param>
+/// <param name="Least">Least value allowed; null for fields without a range.</param>
+/// <param name="Most">Greatest value allowed; null for fields without a range.</param>
+/// <param name="Default">What is taken when it is left out, as written in the file; null when it must be given or nothing is taken.</param>
+/// <param name="Choices">The words allowed; empty when it is not a choice.</param>
+/// <param name="Required">Whether a job without it is refused.</param>
+/// <param name="Source">What it means and where its default comes from.</param>
+public sealed record FieldDescription(
+    string Path, string Label, string Unit, double? Least, double? Most, string? Default,
+    ImmutableArray<string> Choices, bool Required, string Source);

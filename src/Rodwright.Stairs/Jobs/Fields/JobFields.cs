@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using Rodwright.Stairs.Regulations;
+
+namespace Rodwright.Stairs.Jobs.Fields;
+
+/// <summary>Every field of a job file.</summary>
+public static class JobFields
+{
+    private static readonly ImmutableArray<string> Hands = ["left", "right"];
+    private static readonly ImmutableArray<string> SideKinds = ["wall", "open"];
+
+    /// <summary>A job before its fields are read: its required values are placeholders that never leave the reader.</summary>
+    internal static Job Blank { get; } = new()
+    {
+        Title = "", Regulation = "", Going = 0, Width = 0, Survey = new() { FloorToFloor = [] },
+        Layout = new(Hand.Left, []), Sides = Sides.For(Hand.Left),
+    };
+
+    /// <summary>The fields, in the order they are written.</summary>
+    internal static ImmutableArray<Field<Job>> All { get; } =
+    [
+        new VersionField(),
+        new TextField<Job>("title", "title of the job", 80, "on every title block", j => j.Title, (j, v) => j with { Title = v }, required: true),
+        new ChoiceField<Job>("regulation", "regulation", [.. RegulationCatalogue.All.Select(r => r.Id)], JobCodes.Regulation, "regulation",
+            "the table the stair is judged by; a job keeps the edition it was made under", j => j.Regulation, (j, v) => j with { Regulation = v }, required: true),
+        new GroupField<Job, Survey>("survey", "survey", "what was measured in the house", j => j.Survey, (j, v) => j with { Survey = v },
+        [
+            new ReadingsField<Survey>("floorToFloor", "height from finished floor to finished floor", new(100, 20000, "mm"), 20,
+                "one reading, or several taken at different places", s => s.FloorToFloor, (s, v) => s with { FloorToFloor = v }),
+            new NumberField<Survey>("tolerance", "how far readings of one thing may lie apart", new(0, 100, "mm"),
+                "common practice; beyond it the job is refused, never averaged in silence", s => s.Tolerance, (s, v) => s with { Tolerance = v }),
+        ], required: true),
+        new GroupField<Job, Layout>("layout", "layout", "hand, flights and turns", j => j.Layout, (j, v) => j with { Layout = v },
+        [
+            new ChoiceField<Layout>("hand", "hand", Hands, JobCodes.Hand, "hand",
+                "which way the stair turns going up; for a straight flight, its open side", l => Hands[(int)l.Hand], (l, v) => l with { Hand = (Hand)Hands.IndexOf(v) }, required: true),
+            new SequenceField(),
+        ], required: true),
+        new GroupField<Job, Sides>("sides", "sides", "open or walled, as somebody climbing sees them; left out: the inside of the turn (a straight flight's hand) is open", j => j.Sides, (j, v) => j with { Sides = v },
+        [
+            new ChoiceField<Sides>("left", "left side", SideKinds, JobCodes.Side, "side", "open: a newel string; wall: a wall string", s => SideKinds[(int)s.Left], (s, v) => s with { Left = (SideKind)SideKinds.IndexOf(v) }),
+            new ChoiceField<Sides>("right", "right side", SideKinds, JobCodes.Side, "side", "open: a newel string; wall: a wall string", s => SideKinds[(int)s.Right], (s, v) => s with { Right = (SideKind)SideKinds.IndexOf(v) }),
+        ]),
+        new NumberField<Job>("going", "going of the straight steps", new(60, 600, "mm"), "from riser face to riser face", j => j.Going, (j, v) => j with { Going = v }, required: true),
+        new NumberField<Job>("width", "width over the strings", new(150, 3000, "mm"), "outside to outside of the strings", j => j.Width, (j, v) => j with { Width = v }, required: true),
+        new NumberField<Job>("modelScale", "scale of a teaching model", new(0.1, 1, ""), "1 for a stair; limits of the regulation are multiplied by it, timber is not", j => j.ModelScale, (j, v) => j with { ModelScale = v }),
+        new GroupField<Job, Practice>("practice", "the shop's sizes and habits", "every one has a default of common practice", j => j.Practice, (j, v) => j with { Practice = v }, PracticeFields.All),
+    ];
+
+    /// <summary>What there is to know about every field, in the order of the file.</summary>
+    public static ImmutableArray<FieldDescription> Descriptions { get; } = [.. All.SelectMany(f => f.Describe(f.Name, Blank))];
+}

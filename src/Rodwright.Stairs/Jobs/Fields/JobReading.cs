@@ -1,0 +1,49 @@
+using System.Text.Json;
+using Rodwright.Stairs.Findings;
+
+namespace Rodwright.Stairs.Jobs.Fields;
+
+/// <summary>One reading of one job file: what was found so far, which fields were given and which cannot be trusted.</summary>
+internal sealed class JobReading
+{
+    private readonly List<Finding> findings = [];
+    private readonly HashSet<string> refused = [];
+    private readonly HashSet<string> given = [];
+
+    public IReadOnlyList<Finding> Findings => findings;
+
+    public void Give(string path) => given.Add(path);
+
+    public bool IsGiven(string path) => given.Contains(path);
+
+    public void Refuse(string code, string where, string message, string hint)
+    {
+        findings.Add(new(code, Severity.Error, where, message, hint));
+        refused.Add(where);
+    }
+
+    public void Note(string code, string where, string message, string hint) =>
+        findings.Add(new(code, Severity.Note, where, message, hint));
+
+    /// <summary>Whether fields were read well, so that they may be compared with others: a refusal of a group spoils its fields, and the other way round.</summary>
+    public bool IsSound(params ReadOnlySpan<string> paths)
+    {
+        foreach (var path in paths)
+        {
+            foreach (var bad in refused) if (Touches(path, bad) || Touches(bad, path)) return false;
+        }
+        return true;
+    }
+
+    /// <summary>Refuses null, and anything else of the wrong kind under the code of the kind that was wanted.</summary>
+    public bool IsKind(JsonElement json, JsonValueKind wanted, string path, string code, string words, string hint)
+    {
+        if (json.ValueKind == wanted) return true;
+        if (json.ValueKind == JsonValueKind.Null) Refuse(JobCodes.Null, path, $"null was read; {words} is wanted", "leave the field out to take its default, or " + hint);
+        else Refuse(code, path, $"{JsonWords.Kind(json)} was read; {words} is wanted", hint);
+        return false;
+    }
+
+    private static bool Touches(string path, string whole) =>
+        path.StartsWith(whole, StringComparison.Ordinal) && (path.Length == whole.Length || path[whole.Length] is '.' or '[');
+}

@@ -1,0 +1,200 @@
+namespace Rodwright.Stairs.Jobs;
+
+/// <summary>The codes of everything a job file can be refused for. Stable: a code keeps its meaning for good, and a new kind takes a new number.</summary>
+public static class JobCodes
+{
+    /// <summary>The text is not JSON; the message gives line and column.</summary>
+    public const string NotJson = "RW1001";
+
+    /// <summary>The text is empty.</summary>
+    public const string Empty = "RW1002";
+
+    /// <summary>The text is longer than any job can be.</summary>
+    public const string TooLong = "RW1003";
+
+    /// <summary>Braces or brackets nested deeper than any job needs.</summary>
+    public const string TooDeep = "RW1004";
+
+    /// <summary>The text is JSON, but a job is one object in braces.</summary>
+    public const string NotAnObject = "RW1005";
+
+    /// <summary>A field stands twice in one object.</summary>
+    public const string Repeated = "RW1006";
+
+    /// <summary>A field that no job has.</summary>
+    public const string Unknown = "RW1007";
+
+    /// <summary>A field that every job must have.</summary>
+    public const string Missing = "RW1008";
+
+    /// <summary>Something other than a number where a number belongs.</summary>
+    public const string NumberWanted = "RW1009";
+
+    /// <summary>Something other than text where text belongs.</summary>
+    public const string TextWanted = "RW1010";
+
+    /// <summary>Something other than true or false.</summary>
+    public const string FlagWanted = "RW1011";
+
+    /// <summary>Something other than a group of fields in braces.</summary>
+    public const string GroupWanted = "RW1012";
+
+    /// <summary>Something other than a list in brackets.</summary>
+    public const string ListWanted = "RW1013";
+
+    /// <summary>null where a value belongs.</summary>
+    public const string Null = "RW1014";
+
+    /// <summary>A number too large to be kept (1e999).</summary>
+    public const string NotFinite = "RW1015";
+
+    /// <summary>A number written in quotation marks, "NaN" among them.</summary>
+    public const string NumberInQuotes = "RW1016";
+
+    /// <summary>A negative number where none makes sense.</summary>
+    public const string Negative = "RW1017";
+
+    /// <summary>Zero where the thing must have a size.</summary>
+    public const string Zero = "RW1018";
+
+    /// <summary>Below the range that is allowed.</summary>
+    public const string Below = "RW1019";
+
+    /// <summary>Above the range that is allowed.</summary>
+    public const string Above = "RW1020";
+
+    /// <summary>A number larger than any house: a million and more.</summary>
+    public const string Absurd = "RW1021";
+
+    /// <summary>A part of one where only whole things count.</summary>
+    public const string NotWhole = "RW1022";
+
+    /// <summary>Text with nothing in it.</summary>
+    public const string BlankText = "RW1023";
+
+    /// <summary>Text too long for a title block.</summary>
+    public const string LongText = "RW1024";
+
+    /// <summary>Text with characters that cannot be printed.</summary>
+    public const string UnprintableText = "RW1025";
+
+    /// <summary>A job file of another version.</summary>
+    public const string Version = "RW1026";
+
+    /// <summary>A regulation that is not in the catalogue.</summary>
+    public const string Regulation = "RW1027";
+
+    /// <summary>A hand that is neither left nor right.</summary>
+    public const string Hand = "RW1028";
+
+    /// <summary>A side that is neither open nor wall.</summary>
+    public const string Side = "RW1029";
+
+    /// <summary>A turn that this version does not know.</summary>
+    public const string Turn = "RW1030";
+
+    /// <summary>A way of setting out tapered steps that this version does not know.</summary>
+    public const string Method = "RW1031";
+
+    /// <summary>Too few or too many tapered steps in a quarter turn.</summary>
+    public const string TaperedSteps = "RW1032";
+
+    /// <summary>A landing with something that only tapered steps have.</summary>
+    public const string LandingWith = "RW1033";
+
+    /// <summary>More than one turn.</summary>
+    public const string TwoTurns = "RW1034";
+
+    /// <summary>A sequence with nothing in it.</summary>
+    public const string EmptySequence = "RW1035";
+
+    /// <summary>An item that is neither a flight nor a turn.</summary>
+    public const string NeitherFlightNorTurn = "RW1036";
+
+    /// <summary>An item that is a flight and a turn at once.</summary>
+    public const string BothFlightAndTurn = "RW1037";
+
+    /// <summary>A flight with something that only a turn has.</summary>
+    public const string FlightWith = "RW1038";
+
+    /// <summary>A sequence without a single step: no risers to set out.</summary>
+    public const string NoSteps = "RW1039";
+
+    /// <summary>More steps than this version sets out.</summary>
+    public const string TooManySteps = "RW1040";
+
+    /// <summary>Two flights one after the other with nothing between.</summary>
+    public const string TwoFlights = "RW1041";
+
+    /// <summary>No readings at all.</summary>
+    public const string NoReadings = "RW1042";
+
+    /// <summary>Readings of one thing that lie further apart than the tolerance.</summary>
+    public const string ReadingsDisagree = "RW1043";
+
+    /// <summary>More readings of one thing than make sense.</summary>
+    public const string TooManyReadings = "RW1044";
+
+    /// <summary>A rise nobody could climb: something in height or step count is wrong.</summary>
+    public const string Rise = "RW1050";
+
+    /// <summary>Strings that leave no room between them.</summary>
+    public const string Width = "RW1051";
+
+    /// <summary>The outer side of a turn left open.</summary>
+    public const string OpenOutside = "RW1052";
+
+    /// <summary>A nosing as deep as the going.</summary>
+    public const string Nosing = "RW1053";
+
+    /// <summary>A riser as thick as the going.</summary>
+    public const string RiserThickness = "RW1054";
+
+    /// <summary>A tread as thick as the rise.</summary>
+    public const string TreadThickness = "RW1055";
+
+    /// <summary>A tread wedge longer than the going holds.</summary>
+    public const string TreadWedge = "RW1056";
+
+    /// <summary>A riser wedge taller than the rise holds.</summary>
+    public const string RiserWedge = "RW1057";
+
+    /// <summary>Housings that come through the string.</summary>
+    public const string Housing = "RW1058";
+
+    /// <summary>A margin that leaves no string.</summary>
+    public const string Margin = "RW1059";
+
+    /// <summary>A corner housing that comes through the wall string.</summary>
+    public const string Corner = "RW1060";
+
+    /// <summary>A newel no thicker than the string tenoned into it.</summary>
+    public const string NewelTooThin = "RW1061";
+
+    /// <summary>Housings of opposite newel faces that meet.</summary>
+    public const string NewelHousing = "RW1062";
+
+    /// <summary>A mortice that comes out of the newel's other side.</summary>
+    public const string Mortice = "RW1063";
+
+    /// <summary>A tenon thicker than its string.</summary>
+    public const string TenonThickness = "RW1064";
+
+    /// <summary>A peg that does not fit its tenon.</summary>
+    public const string Peg = "RW1065";
+
+    /// <summary>A draw bore offset too far for a peg to be driven.</summary>
+    public const string Draw = "RW1066";
+
+    /// <summary>A haunch longer than its tenon.</summary>
+    public const string Haunch = "RW1067";
+
+    /// <summary>Cover that leaves no place for a riser on the newel.</summary>
+    public const string Cover = "RW1068";
+
+    /// <summary>A riser of a turn fixed where its housing cannot be cut.</summary>
+    public const string TurnRiser = "RW1069";
+
+    /// <summary>Several readings were given: their mean and how far they lie apart (a note, not an error).</summary>
+    public const string Readings = "RW1080";
+}

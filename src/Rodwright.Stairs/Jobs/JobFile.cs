@@ -1,0 +1,52 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Checks;
+using Rodwright.Stairs.Jobs.Fields;
+
+namespace Rodwright.Stairs.Jobs;
+
+/// <summary>Reads and writes job files (NAME.stair.json). Text in, text out: files belong to the program.</summary>
+public static class JobFile
+{
+    // Titles stay legible: only what JSON itself demands is escaped.
+    internal static JsonWriterOptions Layout { get; } = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>
+    /// The job in a text, or everything that is wrong with it, all at once. Never throws, whatever the text. Contradictions between fields are
+    /// judged only where each of them was read well.
+    /// </summary>
+    public static Outcome<Job> Read(string text)
+    {
+        var reading = new JobReading();
+        var job = JobFields.Blank;
+        using (var document = JobText.Parse(reading, text))
+        {
+            if (document is null) return Outcome<Job>.Refused(reading.Findings);
+            job = Group.Read(reading, document.RootElement, "", job, JobFields.All);
+        }
+        job = job with { Sides = SidesOf(job, reading) };
+        foreach (var check in JobChecks.All) check.Apply(reading, job);
+        return reading.Findings.Any(f => f.Severity == Severity.Error) ? Outcome<Job>.Refused(reading.Findings) : Outcome<Job>.Of(job, reading.Findings);
+    }
+
+    /// <summary>The job as text that reads back as the same job: every field, defaults too, so that a later change of a default changes no job.</summary>
+    public static string Write(Job job)
+    {
+        using var stream = new MemoryStream();
+        using (var json = new Utf8JsonWriter(stream, Layout))
+        {
+            json.WriteStartObject();
+            foreach (var field in JobFields.All) field.Write(json, job);
+            json.WriteEndObject();
+        }
+        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+    }
+
+    private static Sides SidesOf(Job job, JobReading reading)
+    {
+        var usual = Sides.For(job.Layout.Hand);
+        return new(reading.IsGiven("sides.left") ? job.Sides.Left : usual.Left, reading.IsGiven("sides.right") ? job.Sides.Right : usual.Right);
+    }
+}

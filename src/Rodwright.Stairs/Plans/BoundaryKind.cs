@@ -1,0 +1,17 @@
+namespace Rodwright.Stairs.Plans;
+
+/// <summary>What a piece of a boundary is, and so how a step ends there.</summary>
+public enum BoundaryKind
+{
+    /// <summary>Face of a string: treads and risers are housed and wedged in it.</summary>
+    StringFace,
+
+    /// <summary>Face of a newel that takes tread and riser ends, without wedge space.</summary>
+    NewelFace,
+
+    /// <summary>The jog from a string's face round to a newel's face, on the newel face that takes the string: treads are notched and butt there.</summary>
+    NewelJog,
+
+    /// <summary>Wall beside a landing: nothing of the stair is housed in it.</summary>
+    Wall,
+}

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+
+namespace Rodwright.Stairs.Regulations;
+
+/// <summary>
+/// One published rule set in one edition: a table, never logic. Editions are never edited: a new edition is a new table with a new id.
+/// Lengths are full size; a teaching model's scale is applied where they are judged.
+/// </summary>
+public sealed record Regulation
+{
+    /// <summary>Stable id, for example england-2013-private.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Title with edition, as printed.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Where goings are measured across the width.</summary>
+    public required WalkingLineRule WalkingLine { get; init; }
+
+    /// <summary>Whether the going of a tapered step is a chord or an arc.</summary>
+    public required GoingMeasure Going { get; init; }
+
+    /// <summary>Which narrow end is limited.</summary>
+    public required NarrowMeasure Narrow { get; init; }
+
+    /// <summary>Least narrow end, mm; 0 where the table sets none.</summary>
+    public required double LeastNarrow { get; init; }
+
+    /// <summary>Whether a tapered step's going must be no less than a straight step's.</summary>
+    public required bool TaperedAtLeastStraight { get; init; }
+
+    /// <summary>Least going of any step, mm; 0 where the table sets none.</summary>
+    public required double LeastGoing { get; init; }
+
+    /// <summary>Which going, chord or arc, and which narrow end the table limits, in words.</summary>
+    public string Measures { get; init; } = "";
+
+    /// <summary>How binding the document is, in words.</summary>
+    public string Standing { get; init; } = "";
+
+    /// <summary>Every clause, those this version cannot measure included.</summary>
+    public ImmutableArray<Clause> Clauses { get; init; } = [];
+}

@@ -1,0 +1,21 @@
+using Rodwright.Stairs.Plans;
+using Rodwright.Stairs.Regulations;
+
+namespace Rodwright.Stairs.Rules;
+
+/// <summary>Clear width between the faces of the strings; handrails are not set out, and take from it.</summary>
+public sealed class ClearWidthRule : Rule
+{
+    private ClearWidthRule() : base("clear-width", "RW3025", "the clear width", RuleUnit.Millimetres) { }
+
+    /// <summary>The one instance.</summary>
+    public static ClearWidthRule Instance { get; } = new();
+
+    /// <inheritdoc/>
+    public override IEnumerable<Measurement> Measure(StairPlan plan) =>
+        [new("stair", plan.ClearWidth)];
+
+    /// <inheritdoc/>
+    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+        $"make the stair {Mm(plan.Job.Width + range.Least!.Value - plan.ClearWidth)} over strings, and more for handrails";
+}

@@ -1,0 +1,24 @@
+using Rodwright.Stairs.Plans;
+using Rodwright.Stairs.Regulations;
+
+namespace Rodwright.Stairs.Rules;
+
+/// <summary>The going of the straight steps, riser face to riser face.</summary>
+public sealed class GoingRule : Rule
+{
+    private GoingRule() : base("going", "RW3002", "the going of the straight steps", RuleUnit.Millimetres) { }
+
+    /// <summary>The one instance.</summary>
+    public static GoingRule Instance { get; } = new();
+
+    /// <inheritdoc/>
+    public override string Nothing => "this stair has no straight steps";
+
+    /// <inheritdoc/>
+    public override IEnumerable<Measurement> Measure(StairPlan plan) =>
+        plan.Steps.Contains(StepKind.Straight) ? [new("straight steps", plan.Going)] : [];
+
+    /// <inheritdoc/>
+    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+        worst.Value < range.Least ? $"make the going {Mm(range.Least!.Value)} or more" : $"make the going {Mm(range.Most!.Value)} or less";
+}

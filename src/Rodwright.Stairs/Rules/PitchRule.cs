@@ -1,0 +1,31 @@
+using Rodwright.Geometry;
+using Rodwright.Stairs.Plans;
+using Rodwright.Stairs.Regulations;
+
+namespace Rodwright.Stairs.Rules;
+
+/// <summary>The pitch of the straight steps.</summary>
+public sealed class PitchRule : Rule
+{
+    private PitchRule() : base("pitch", "RW3003", "the pitch", RuleUnit.Degrees) { }
+
+    /// <summary>The one instance.</summary>
+    public static PitchRule Instance { get; } = new();
+
+    /// <inheritdoc/>
+    public override string Nothing => "this stair has no straight steps";
+
+    /// <inheritdoc/>
+    public override IEnumerable<Measurement> Measure(StairPlan plan) =>
+        plan.Steps.Contains(StepKind.Straight) ? [new("straight steps", plan.Pitch.Degrees)] : [];
+
+    /// <inheritdoc/>
+    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst)
+    {
+        // Rounded up to a whole millimetre, so that what is offered keeps the limit.
+        var going = Math.Ceiling(plan.Rise / Angle.FromDegrees(range.Most!.Value).Tangent - Tolerance.Same);
+        var rise = plan.Job.Survey.Height / (plan.Risers + 1);
+        var fewer = Angle.OfPitch(rise, plan.Going).Degrees;
+        return $"a going of {Mm(going)} brings the pitch to {Number.Print(Angle.OfPitch(plan.Rise, going).Degrees, 2)}°; one riser more, {plan.Risers + 1} of {Mm(rise)}, to {Number.Print(fewer, 2)}°";
+    }
+}

@@ -1,0 +1,52 @@
+using Rodwright.Geometry;
+using Rodwright.Stairs.Plans;
+using Rodwright.Stairs.Regulations;
+
+namespace Rodwright.Stairs.Rules;
+
+/// <summary>Measures one thing on a stair and judges nothing: limits belong to the tables. One instance per rule, in <see cref="RuleCatalogue"/>.</summary>
+public abstract class Rule
+{
+    private protected Rule(string id, string code, string title, RuleUnit unit)
+    {
+        Id = id;
+        Code = code;
+        Title = title;
+        Unit = unit;
+    }
+
+    /// <summary>Stable id, for example tapered-going.</summary>
+    public string Id { get; }
+
+    /// <summary>Stable code of the finding when a limit is not kept, RW3xxx.</summary>
+    public string Code { get; }
+
+    /// <summary>What is measured, in the trade's words.</summary>
+    public string Title { get; }
+
+    /// <summary>What it is counted in.</summary>
+    public RuleUnit Unit { get; }
+
+    /// <summary>The measurements; none where the stair has no such thing, and then <see cref="Nothing"/> says why.</summary>
+    public abstract IEnumerable<Measurement> Measure(StairPlan plan);
+
+    /// <summary>Why a stair may have nothing to measure.</summary>
+    public virtual string Nothing => "this stair has none";
+
+    /// <summary>What would bring the measurement within a limit, with the numbers that would do.</summary>
+    /// <param name="plan">The stair.</param>
+    /// <param name="range">What is allowed on this stair.</param>
+    /// <param name="worst">The measurement that is furthest off.</param>
+    public abstract string Remedy(StairPlan plan, LimitRange range, Measurement worst);
+
+    /// <summary>A length as findings print it.</summary>
+    private protected static string Mm(double value) => Number.Print(value, 2) + " mm";
+
+    /// <summary>A value in the rule's unit.</summary>
+    public string Print(double value) => Unit switch
+    {
+        RuleUnit.Millimetres => Mm(value),
+        RuleUnit.Degrees => Number.Print(value, 2) + "°",
+        _ => Number.Print(value, 2),
+    };
+}

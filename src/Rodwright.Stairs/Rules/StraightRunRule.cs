@@ -1,0 +1,24 @@
+using Rodwright.Stairs.Plans;
+using Rodwright.Stairs.Regulations;
+
+namespace Rodwright.Stairs.Rules;
+
+/// <summary>The most risers climbed without turning.</summary>
+public sealed class StraightRunRule : Rule
+{
+    private StraightRunRule() : base("straight-run", "RW3024", "the number of risers without a change of direction", RuleUnit.Count) { }
+
+    /// <summary>The one instance.</summary>
+    public static StraightRunRule Instance { get; } = new();
+
+    /// <inheritdoc/>
+    public override IEnumerable<Measurement> Measure(StairPlan plan)
+    {
+        if (plan.Turn is not { } turn) yield return new("stair", plan.Risers);
+        else yield return new("stair", Math.Max(turn.FirstLine, plan.Risers - turn.LastLine + 1));
+    }
+
+    /// <inheritdoc/>
+    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+        "put a turn of 30° or more between the flights";
+}

@@ -1,0 +1,26 @@
+using Rodwright.Stairs.Plans;
+using Rodwright.Stairs.Regulations;
+
+namespace Rodwright.Stairs.Rules;
+
+/// <summary>Twice the rise and the going, of straight steps and of tapered steps on the walking line.</summary>
+public sealed class TwoRiseAndGoingRule : Rule
+{
+    private TwoRiseAndGoingRule() : base("two-rise-and-going", "RW3005", "twice the rise and the going together", RuleUnit.Millimetres) { }
+
+    /// <summary>The one instance.</summary>
+    public static TwoRiseAndGoingRule Instance { get; } = new();
+
+    /// <inheritdoc/>
+    public override IEnumerable<Measurement> Measure(StairPlan plan)
+    {
+        if (plan.Steps.Contains(StepKind.Straight)) yield return new("straight steps", 2 * plan.Rise + plan.Going);
+        foreach (var step in TaperedSteps.Of(plan)) yield return new(TaperedSteps.Where(step), 2 * plan.Rise + TaperedSteps.Going(plan, step));
+    }
+
+    /// <inheritdoc/>
+    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+        worst.Value < range.Least
+            ? $"make the going {Mm(range.Least!.Value - worst.Value)} longer, or take a riser out: {plan.Risers - 1} rise {Mm(plan.Job.Survey.Height / Math.Max(1, plan.Risers - 1))}"
+            : $"make the going {Mm(worst.Value - range.Most!.Value)} shorter, or add a riser: {plan.Risers + 1} rise {Mm(plan.Job.Survey.Height / (plan.Risers + 1))}";
+}

@@ -1,0 +1,87 @@
+using Rodwright.Geometry;
+
+namespace Rodwright.Stairs.Turns;
+
+/// <summary>
+/// The walking line through a turn, in the turn's frame: straight up at x = r, a quarter circle about the newel's centre, straight on at y = r.
+/// Stations count from the first riser; the straight parts reach on without end.
+/// </summary>
+/// <param name="Radius">r, from the newel's centre lines, mm.</param>
+/// <param name="FirstRiser">e_in: the first riser's face is at y = -e_in.</param>
+/// <param name="LastRiser">e_out: the last riser's face is at x = -e_out.</param>
+public sealed record WalkingPath(double Radius, double FirstRiser, double LastRiser)
+{
+    private double ArcEnd => FirstRiser + Math.PI / 2 * Radius;
+
+    /// <summary>L, from the first riser to the last.</summary>
+    public double Length => ArcEnd + LastRiser;
+
+    /// <summary>The point at a station.</summary>
+    public Point2 At(double station)
+    {
+        if (station <= FirstRiser) return new(Radius, station - FirstRiser);
+        if (station >= ArcEnd) return new(ArcEnd - station, Radius);
+        return Point2.Origin + Radius * Vector2.At((station - FirstRiser) / Radius);
+    }
+
+    /// <summary>The station one divider step of the given chord further on.</summary>
+    public double Step(double station, double chord)
+    {
+        if (station < FirstRiser)
+        {
+            if (station + chord <= FirstRiser) return station + chord;
+            // From a point a below the arc's start to the arc: law of cosines in the triangle with the newel's centre.
+            var a = FirstRiser - station;
+            var far = Math.Sqrt(Radius * Radius + a * a);
+            var turn = Angle.Acos((2 * Radius * Radius + a * a - chord * chord) / (2 * Radius * far)) - Angle.Atan2(a, Radius);
+            if (turn <= Math.PI / 2) return FirstRiser + turn * Radius;
+        }
+        else if (station < ArcEnd)
+        {
+            var turn = 2 * Angle.Asin(chord / (2 * Radius));
+            if (station + turn * Radius <= ArcEnd) return station + turn * Radius;
+        }
+        else
+        {
+            return station + chord;
+        }
+        var from = At(station);
+        var short2 = chord * chord - (Radius - from.Y) * (Radius - from.Y);
+        return ArcEnd - from.X + Math.Sqrt(Math.Max(0, short2));
+    }
+
+    /// <summary>The chord that steps the whole length in <paramref name="steps"/> equal strides of the dividers.</summary>
+    public double EqualChord(int steps)
+    {
+        if (steps == 1) return At(0).DistanceTo(At(Length));
+        var arc = Length / steps;
+        // A chord is never longer than its arc, so the answer is at most the arc; 0.6 of it is below any chord of a quarter turn in two or more.
+        return Roots.Between(Overshoot, 0.6 * arc, arc * (1 + 1e-9)) ?? arc;
+
+        double Overshoot(double chord)
+        {
+            var station = 0.0;
+            for (var i = 0; i < steps; i++) station = Step(station, chord);
+            return station - Length;
+        }
+    }
+
+    /// <summary>The station nearest a point on the line, for points on it.</summary>
+    public double StationOf(Point2 p)
+    {
+        if (p.Y <= 0) return FirstRiser + p.Y;
+        if (p.X <= 0) return ArcEnd - p.X;
+        return FirstRiser + (p - Point2.Origin).Direction * Radius;
+    }
+
+    /// <summary>Where a line crosses the walking line, going outwards; null when it misses.</summary>
+    public Point2? Crossing(Line2 outward)
+    {
+        if (outward.Cross(new(new(Radius, 0), new(0, 1))) is { } low && outward.Along.X > 1e-12 && low.Y <= 0) return low;
+        if (outward.Cross(new(new(0, Radius), new(1, 0))) is { } high && outward.Along.Y > 1e-12 && high.X <= 0) return high;
+        var foot = outward.Station(Point2.Origin);
+        var off = outward.At(foot) - Point2.Origin;
+        var half = Radius * Radius - off.Dot(off);
+        return half < 0 ? null : outward.At(foot + Math.Sqrt(half));
+    }
+}
