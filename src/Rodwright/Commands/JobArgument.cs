@@ -9,6 +9,9 @@ namespace Rodwright.Commands;
 /// <summary>The job every command but schema takes, and how it is read.</summary>
 internal static class JobArgument
 {
+    // Far above any job; keeps a mistaken path to a film from being read into memory.
+    private const int LargestFile = 4_000_000;
+
     public static Argument<string> Make() => new("JOB") { Description = "Job file, NAME.stair.json" };
 
     /// <summary>Reads and sets out; prints every error and returns null when there is no stair.</summary>
@@ -27,8 +30,8 @@ internal static class JobArgument
         string text;
         try
         {
-            if (new FileInfo(path) is { Exists: true, Length: > JobFile.LargestBytes } large)
-                return Refuse("RW6002", path, $"the file is {large.Length} bytes; a job file has at most {JobFile.LargestBytes}", "is it a job file?");
+            if (new FileInfo(path) is { Exists: true, Length: > LargestFile } large)
+                return Refuse("RW6002", path, $"the file is {large.Length} bytes; nothing over {LargestFile} is read", "is it a job file?");
             text = File.ReadAllText(path);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
