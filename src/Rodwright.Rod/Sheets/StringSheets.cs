@@ -33,12 +33,12 @@ public static class StringSheets
         return start.Finish([.. On(view, place, start.Lettering, start.View), .. Panel(view, start)]);
     }
 
-    /// <summary>The drawing with its figures and words.</summary>
-    internal static IReadOnlyList<Mark> On(StringView view, Placement place, SheetLettering lettering, Box2 room)
+    /// <summary>The drawing with its figures and words, kept clear of what stands beside it.</summary>
+    internal static IReadOnlyList<Mark> On(StringView view, Placement place, SheetLettering lettering, Box2 room, IReadOnlyList<Mark>? beside = null)
     {
         var lines = StringMarks.Draw(view, place);
         var figures = StringFigures.Draw(view, place, lettering);
-        return [.. lines, .. figures, .. StringLabels.Draw(view, place, lettering, [.. lines, .. figures], room)];
+        return [.. lines, .. figures, .. StringLabels.Draw(view, place, lettering, [.. lines, .. figures, .. beside ?? []], room, beside is null)];
     }
 
     private static IReadOnlyList<Mark> Panel(StringView view, SheetStart start)

@@ -12,14 +12,13 @@ namespace Rodwright.Rod.Views;
 public static class StringFigures
 {
     private const double Off = 7; // from the drawing to the line of ordinates, mm of paper
-    private const int Longest = 19; // characters of the longest figure with its note
 
     /// <summary>The room a view needs with its figures.</summary>
     public static ViewNeed Need(StringView view, SheetLettering lettering)
     {
-        var strip = Off + lettering.OrdinateStrip(Longest);
+        var (below, beside) = (Off + lettering.OrdinateStrip(Stations(view)), Off + lettering.OrdinateStrip(Heights(view)));
         var side = 8 + lettering.Figures;
-        return new(view.Bounds.Width, view.Bounds.Height, view.Sense > 0 ? side : strip, view.Sense > 0 ? strip : side, 7 + 2 * lettering.Figures, strip);
+        return new(view.Bounds.Width, view.Bounds.Height, view.Sense > 0 ? side : beside, view.Sense > 0 ? beside : side, 7 + 2 * lettering.Figures, below);
     }
 
     /// <summary>The ordinates.</summary>
@@ -51,7 +50,7 @@ public static class StringFigures
                     if (low[0].At.X > high[0].At.X + 1) Add(low[0].At.X, "level cut");
                     break;
                 case StringEndKind.Newel:
-                    Add(site.Lower.At, "newel centre");
+                    Add(site.Lower.At, "centre");
                     break;
                 case StringEndKind.CornerLetIn:
                     Add(site.Lower.At, "corner");
@@ -62,7 +61,7 @@ public static class StringFigures
             switch (site.Upper.Kind)
             {
                 case StringEndKind.Newel:
-                    Add(site.Upper.At, "newel centre");
+                    Add(site.Upper.At, "centre");
                     break;
                 case StringEndKind.CornerThrough:
                     if (view.Boards.Length == 1) Add(site.Upper.At, "corner");
@@ -87,7 +86,12 @@ public static class StringFigures
 
     private static List<(double Value, string Note)> Heights(StringView view)
     {
-        var stops = view.PitchPoints.Select(p => (p.At.Y, $"tread {Number.Print(p.Riser, 0)}")).ToList();
+        var stops = view.PitchPoints.Select(p => (p.At.Y, view.Stair.Plan.Steps[p.Riser - 1] switch
+        {
+            StepKind.Landing => "landing",
+            StepKind.Floor => "upper floor",
+            _ => $"tread {Number.Print(p.Riser, 0)}",
+        })).ToList();
         if (view.HasFloor) stops.Add((view.Floor, "floor"));
         foreach (var board in view.Boards)
         {

@@ -16,7 +16,8 @@ public static class StringLabels
     /// <param name="lettering">Its heights.</param>
     /// <param name="drawn">Lines and figures already there.</param>
     /// <param name="room">Where labels may go.</param>
-    public static IReadOnlyList<Mark> Draw(StringView view, Placement place, SheetLettering lettering, IReadOnlyList<Mark> drawn, Box2 room)
+    /// <param name="wayUp">Whether to draw the arrow up the stair, in the corner over the low end.</param>
+    public static IReadOnlyList<Mark> Draw(StringView view, Placement place, SheetLettering lettering, IReadOnlyList<Mark> drawn, Box2 room, bool wayUp = true)
     {
         var marks = new List<Mark>();
         var steps = Steps(view, place, lettering).ToList();
@@ -28,9 +29,12 @@ public static class StringLabels
             if (mark is StrokeMark { Pen.Width: < 0.2 } line && line.Layer != Layer.Dimension) continue;
             placer.Avoid([mark]);
         }
-        var wayUp = WayUp(view, place, lettering);
-        placer.Avoid(wayUp);
-        marks.AddRange(wayUp);
+        if (wayUp)
+        {
+            var arrow = WayUp(view, place, lettering);
+            placer.Avoid(arrow);
+            marks.AddRange(arrow);
+        }
         foreach (var board in view.Boards)
         {
             var middle = GraphCut.HeightAt(board.UpperEdge, Middle(board));
@@ -44,18 +48,19 @@ public static class StringLabels
         }
         foreach (var easing in view.Boards[0].Easings.Where(e => e.Corner.X > view.From && e.Corner.X < view.To))
         {
-            var words = easing.Tangent < 1 ? "no easing" : $"easing T {Number.Print(easing.Tangent)}, R {Number.Print(easing.Radius, 0)}";
+            var words = easing.Tangent < 1 ? "no easing" : $"T {Number.Print(easing.Tangent)}, R {Number.Print(easing.Radius, 0)}";
             Add(words, view.At(easing.Corner.X, easing.Corner.Y), lettering.Words);
         }
         foreach (var board in view.Boards)
             foreach (var piece in board.Part.Blank.JointedUp)
-                Add($"{board.Part.Mark}{piece.Mark} {Number.Print(piece.Length)} × {Number.Print(piece.Width)}", piece.Shape.Bounds.Centre, lettering.Words);
+                Add($"{board.Part.Mark}{piece.Mark} {Number.Print(piece.Length)} × {Number.Print(piece.Width)}", piece.Shape.Bounds.Centre, lettering.Words, board.Part.Mark + piece.Mark);
         if (view.Corner is { } corner) Add("corner", view.At(corner, view.Boards[0].UpperEdge.Vertices[^1].At.Y + 4 * place.Scale.Ratio), lettering.Words);
         return marks;
 
-        void Add(string words, Point2 at, double height)
+        void Add(string words, Point2 at, double height, string shorter = "")
         {
-            if (placer.Place(words, place.Map(at), height, gap: 2) is not { } label) return;
+            var found = placer.Place(words, place.Map(at), height, gap: 2) ?? (shorter.Length > 0 ? placer.Place(shorter, place.Map(at), height, gap: 2) : null);
+            if (found is not { } label) return;
             if (label.Lead is { } lead) marks.Add(lead);
             marks.Add(label.Text with { Knockout = true });
         }
