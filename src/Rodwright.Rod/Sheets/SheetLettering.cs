@@ -1,0 +1,35 @@
+using Rodwright.Drawings.Paper;
+using Rodwright.Drawings.Sheets.Dimensions;
+
+namespace Rodwright.Rod.Sheets;
+
+/// <summary>
+/// Heights of lettering on one sheet, mm, from the ISO 3098 series: small paper is held in the hand, large paper hangs over a bench and takes the next size up.
+/// </summary>
+/// <param name="Words">Notes and tables.</param>
+/// <param name="Figures">Dimensions.</param>
+/// <param name="Mark">Marks of pieces.</param>
+/// <param name="Title">Titles of views.</param>
+public sealed record SheetLettering(double Words, double Figures, double Mark, double Title)
+{
+    private static readonly SheetLettering Hand = new(2.5, 2.5, 5, 3.5);
+    private static readonly SheetLettering Desk = new(2.5, 3.5, 7, 5);
+    private static readonly SheetLettering Bench = new(3.5, 5, 10, 7);
+
+    /// <summary>The lettering for a paper: by its shorter side.</summary>
+    public static SheetLettering For(PaperSize paper) => Math.Min(paper.Width, paper.Height) switch
+    {
+        < 290 => Hand,
+        < 590 => Desk,
+        _ => Bench,
+    };
+
+    /// <summary>The look of dimensions in this lettering.</summary>
+    public DimensionStyle Dimensions => DimensionStyle.Usual with { TextHeight = Figures };
+
+    /// <summary>Paper needed beside a drawing for running ordinates whose figures have so many characters, mm.</summary>
+    public double OrdinateStrip(int characters) => 12 + characters * Figures * 0.75;
+
+    /// <summary>Paper needed beside a drawing for one row of chain dimensions, mm: a figure that finds no room climbs a tier.</summary>
+    public double ChainStrip => 7 + 2.6 * Figures;
+}
