@@ -23,9 +23,8 @@ internal static class StringOrdinates
         {
             var name = housing.Piece.Replace('-', ' ');
             if (housing.Nosing is { } nosing) yield return At($"housing of {name}", "nosing", nosing, housing.Depth);
-            foreach (var o in Corners($"housing of {name}", "seat", housing.Seat, housing.Depth)) yield return o;
-            if (ReferenceEquals(housing.Seat, housing.Shape)) continue;
-            foreach (var o in Corners($"housing of {name}", "with wedge", housing.Shape, housing.Depth)) yield return o;
+            foreach (var o in Seat(housing)) yield return o;
+            foreach (var o in Wedge(housing)) yield return o;
         }
         foreach (var tenon in board.Tenons)
         {
@@ -70,15 +69,21 @@ internal static class StringOrdinates
             }
         }
 
-        IEnumerable<Ordinate> Corners(string feature, string which, Path2 shape, double depth)
+        // Corners of a seat carry the names a joiner gives them; those of the wedge space are numbered round its outline.
+        IEnumerable<Ordinate> Seat(StringHousing housing)
+        {
+            var (feature, v) = ($"housing of {housing.Piece.Replace('-', ' ')}", housing.Seat.Vertices);
+            (string Name, int Index)[] corners = housing.IsRiser
+                ? [("face, bottom", 0), ("face, top", 3), ("back, top", 2), ("back, bottom", 1)]
+                : [("top, front", 0), ("top, back", v.Length - 1), ("underside, back", v.Length - 2), ("underside, front", v.Length - 3)];
+            foreach (var (name, i) in corners) yield return At(feature, name, v[i].At, housing.Depth);
+        }
+
+        IEnumerable<Ordinate> Wedge(StringHousing housing)
         {
             var n = 0;
-            for (var i = 0; i < shape.Vertices.Length; i++)
-            {
-                // Inside a rounded nosing there is nothing to measure: its two tangent points are enough.
-                if (shape.Vertices[i].Bulge != 0 && shape.Vertices[(i + shape.Vertices.Length - 1) % shape.Vertices.Length].Bulge != 0) continue;
-                yield return At(feature, $"{which}, corner {Number.Print(++n, 0)}", shape.Vertices[i].At, depth);
-            }
+            foreach (var v in housing.Shape.Vertices.Where(v => !housing.Seat.Vertices.Any(s => s.At.IsSame(v.At))))
+                yield return At($"housing of {housing.Piece.Replace('-', ' ')}", $"wedge space {Number.Print(++n, 0)}", v.At, housing.Depth);
         }
     }
 }
