@@ -34,6 +34,10 @@ internal static class LevelPieceSheets
             + (glue.Strips > 1 ? $", {glue.InWords}" : ""),
             [.. group.Parts.Select(p => p.Id)],
             new(part.Blank.Length, part.Blank.Width, lettering.OrdinateStrip(6), 3, 1, lettering.OrdinateStrip(6)),
-            place => [.. view.Draw(place, lettering, letters: false), .. view.Ordinates(place, place.Map(view.Board), lettering, letters: false)]);
+            corner =>
+            {
+                var place = new Placement(corner.Scale, new(0, view.Board.MinY), corner.PaperOrigin);
+                return [.. view.Draw(place, lettering, letters: false), .. view.Ordinates(place, place.Map(view.Board), lettering, letters: false)];
+            });
     }
 }

@@ -83,7 +83,7 @@ internal static class NewelSheets
             if (face == faceEdge) marks.Add(BenchMarks.FaceEdge(new(at.X + side / 2, top + 1.5), new(0, -1), 4, part.Id));
             marks.AddRange(Floors(rod.Stair.Plan, view, at, f, lettering, i == 0));
         }
-        marks.AddRange(PiecePanel.Draw(start, rod.Stair, [part.Id], _ => [], Notes(rod, part, faceSide, faceEdge), NewelPlan.Width));
+        marks.AddRange(PiecePanel.Draw(start, rod.Stair, [part.Id], Notes(rod, part, faceSide, faceEdge), NewelPlan.Width));
         marks.AddRange(NewelPlan.Draw(rod.Stair.Kit, part, new(start.Panel.MinX + Math.Min(start.Panel.Height, 42) + 4, start.Panel.MinY), start.Panel.Height, start.Lettering));
         var sheet = start.Finish(marks);
         return page is not { } n ? sheet : sheet with

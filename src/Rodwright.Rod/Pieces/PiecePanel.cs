@@ -7,30 +7,23 @@ using Rodwright.Rod.Views;
 
 namespace Rodwright.Rod.Pieces;
 
-/// <summary>Fills the panel of a piece's sheet: where it sits in the stair, then tables, then words.</summary>
+/// <summary>Fills the panel of a piece's sheet: where it sits in the stair, then words.</summary>
 internal static class PiecePanel
 {
     /// <summary>The marks.</summary>
     /// <param name="start">The sheet.</param>
     /// <param name="stair">The stair.</param>
     /// <param name="ids">The pieces to fill on the key plan.</param>
-    /// <param name="tables">Set under one another, for a width.</param>
-    /// <param name="words">Below the tables.</param>
+    /// <param name="words">Beside it.</param>
     /// <param name="indent">Room kept free between the key plan and the rest, mm.</param>
     public static IReadOnlyList<Mark> Draw(
-        SheetStart start, Stair stair, IReadOnlyCollection<string> ids, Func<double, IEnumerable<Table>> tables, string words, double indent = 0)
+        SheetStart start, Stair stair, IReadOnlyCollection<string> ids, string words, double indent = 0)
     {
         var panel = start.Panel;
         var key = new Box2(panel.MinX, panel.MinY, panel.MinX + Math.Min(panel.Height, 42), panel.MaxY);
         var marks = new List<Mark>(KeyPlan.Draw(stair, ids, key));
         var (x, y) = (key.MaxX + 4 + indent, panel.MaxY);
         var width = panel.MaxX - x;
-        foreach (var table in tables(width))
-        {
-            var piece = table.Draw(new(x, y), y - panel.MinY);
-            marks.AddRange(piece.Marks);
-            y -= piece.Height + 2.5;
-        }
         foreach (var height in (double[])[start.Lettering.Words, 2.5, 2.2, 1.8])
         {
             var text = FlowText.Draw(new(x, y), width, words, height);
@@ -45,7 +38,7 @@ internal static class PiecePanel
     public static IEnumerable<Table> Across(double width, double textHeight, string[] heads, IReadOnlyList<string[]> entries)
     {
         var k = textHeight / 2.5;
-        var (head, each) = (18 * k, 13.5 * k);
+        var (head, each) = (15 * k, 12.2 * k);
         var fit = Math.Max(1, (int)Math.Floor((width - head) / each));
         for (var from = 0; from < entries.Count; from += fit)
         {

@@ -39,14 +39,14 @@ internal static class RowFlow
             ids.AddRange(row.Ids);
             y -= height + 5;
         }
-        return pages.Select((page, i) => start.Finish([.. page.Marks, .. PiecePanel.Draw(start, rod.Stair, page.Ids, _ => [], notes)]) with
+        return pages.Select((page, i) => start.Finish([.. page.Marks, .. PiecePanel.Draw(start, rod.Stair, page.Ids, notes)]) with
         {
             Name = pages.Count == 1 ? words.Name : $"{words.Name}-{Number.Print(i + 1, 0)}",
             Title = pages.Count == 1 ? words.Title : $"{words.Title}, {Number.Print(i + 1, 0)}",
         });
     }
 
-    private static double Heading(SheetLettering lettering) => lettering.Mark + 4;
+    private static double Heading(SheetLettering lettering) => lettering.Mark + 4 + lettering.Figures;
 
     private static IEnumerable<Mark> Title(PieceRow row, SheetStart start, double top)
     {

@@ -25,20 +25,29 @@ internal static class TaperedTreadSheets
     {
         var view = new TreadView(rod.Stair, part);
         var (length, width) = SetOutOn(part);
-        var square = new Box2(-Margin, -Margin, length - Margin, width - Margin);
+        var square = new Box2(-Margin, view.Board.MinY - Margin, length - Margin, view.Board.MinY - Margin + width);
         var start = SheetStart.For(rod,
             new($"tread-{Number.Print(part.Step, 0)}", $"Tapered tread {part.Mark}", part.Name + ", tapered", part.Mark, "Face side up"),
-            l => new(length, width, l.OrdinateStrip(10), 3, 3, l.OrdinateStrip(10)));
+            l => new(length, width, l.OrdinateStrip(10), 3, TableStrip(l), l.OrdinateStrip(10)));
         var place = start.Place(square);
         var marks = new List<Mark> { place.Stroke(Path2.Rectangle(square.MinX, square.MinY, square.MaxX, square.MaxY), Pens.Rule, Layer.Construction) };
-        marks.AddRange(view.Draw(place, start.Lettering, letters: true));
-        marks.AddRange(view.Ordinates(place, place.Map(square), start.Lettering, letters: true));
-        marks.AddRange(PiecePanel.Draw(start, rod.Stair, [part.Id],
-            room => PiecePanel.Across(room, start.Lettering.Words, ["Corner", "along", "up"],
-                [.. view.Corners.Select((p, i) => new[] { TreadView.Letter(i), Number.Print(p.X), Number.Print(p.Y) })]),
-            Words(rod, part, length, width)));
+        var figures = view.Ordinates(place, place.Map(square), start.Lettering, letters: true);
+        marks.AddRange(view.Draw(place, start.Lettering, letters: true, figures));
+        marks.AddRange(figures);
+        var y = start.View.MaxY;
+        foreach (var table in PiecePanel.Across(start.View.Width, start.Lettering.Words, ["Corner", "along", "up"],
+            [.. view.Corners.Select((p, i) => new[] { TreadView.Letter(i), Number.Print(p.X), Number.Print(p.Y) })]))
+        {
+            var piece = table.Draw(new(start.View.MinX, y), y - start.View.MinY);
+            marks.AddRange(piece.Marks);
+            y -= piece.Height + 2;
+        }
+        marks.AddRange(PiecePanel.Draw(start, rod.Stair, [part.Id], Words(rod, part, length, width)));
         return start.Finish(marks);
     }
+
+    /// <summary>Paper for the table of corners above the view: three rows.</summary>
+    private static double TableStrip(SheetLettering lettering) => 3 * (lettering.Words + 2.6) + 6;
 
     private static string Words(RodJob rod, Part part, double length, double width)
     {
@@ -46,7 +55,7 @@ internal static class TaperedTreadSheets
         var blank = part.Blank;
         var glue = GlueUp.Of(part, practice);
         var onNewel = rod.Stair.Kit.Joints.Any(j => j.Male == part.Id && rod.Stair.Kit.Find(j.Female).Kind == PartKind.Newel);
-        var words = $"Set out on a board {Number.Print(length, 0)} by {Number.Print(width, 0)}: nosing {Number.Print(Margin, 0)} up, left end {Number.Print(Margin, 0)} in. "
+        var words = $"Set out on a board {Number.Print(length, 0)} by {Number.Print(width, 0)}: nosing {Number.Print(Margin - part.Blank.Corner.Y)} up, left end {Number.Print(Margin, 0)} in. "
             + $"Smallest board {Number.Print(blank.Length)} by {Number.Print(blank.Width)} by {Number.Print(blank.Thickness)}, grain along the nosing"
             + (glue.Strips > 1 ? $", {glue.InWords}. " : ". ")
             + $"Housed {Number.Print(practice.Housing)} in strings" + (onNewel ? $", {Number.Print(practice.NewelHousing)} in the newel. " : ". ")

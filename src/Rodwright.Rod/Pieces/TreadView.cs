@@ -11,8 +11,8 @@ using Rodwright.Rod.Tables;
 namespace Rodwright.Rod.Pieces;
 
 /// <summary>
-/// A tread or nosing piece seen from above, its nosing edge level and up the stair up the sheet. All places are on the board: from its left end, and up from
-/// the nosing edge.
+/// A tread or nosing piece seen from above, its nosing edge level and up the stair up the sheet. Places are measured along the nosing from the left end of
+/// the board, and square to it from the nosing's edge: a slanting end may reach below that.
 /// </summary>
 internal sealed class TreadView
 {
@@ -23,8 +23,11 @@ internal sealed class TreadView
     {
         this.stair = stair;
         this.part = part;
-        Outline = part.FaceSide.Outline.Moved(part.Blank.OnBoard);
-        Corners = [.. Outline.Vertices.Select(v => v.At)];
+        Outline = part.FaceSide.Outline.Moved(Measured);
+        // Lettered from the left end of the nosing, anticlockwise.
+        var corners = Outline.Vertices.Select(v => v.At).ToList();
+        var first = Enumerable.Range(0, corners.Count).Where(i => Math.Abs(corners[i].Y) < Tolerance.Joint).DefaultIfEmpty(0).MinBy(i => corners[i].X);
+        Corners = [.. corners.Skip(first), .. corners.Take(first)];
     }
 
     /// <summary>The outline on the board.</summary>
@@ -33,13 +36,17 @@ internal sealed class TreadView
     /// <summary>Its corners, lettered A, B, C in this order.</summary>
     public ImmutableArray<Point2> Corners { get; }
 
-    public Box2 Board => new(0, 0, part.Blank.Length, part.Blank.Width);
+    /// <summary>The smallest board, so measured.</summary>
+    public Box2 Board => new(0, part.Blank.Corner.Y, part.Blank.Length, part.Blank.Corner.Y + part.Blank.Width);
+
+    /// <summary>A point of the face measured from the two datum edges.</summary>
+    public Point2 Measured(Point2 face) => new(face.X - part.Blank.Corner.X, face.Y);
 
     /// <summary>Letter of a corner.</summary>
     public static string Letter(int i) => ((char)('A' + i)).ToString();
 
-    /// <summary>The view without figures.</summary>
-    public IReadOnlyList<Mark> Draw(Placement place, SheetLettering lettering, bool letters)
+    /// <summary>The view without figures; letters keep off the figures given.</summary>
+    public IReadOnlyList<Mark> Draw(Placement place, SheetLettering lettering, bool letters, IReadOnlyList<Mark>? figures = null)
     {
         var practice = stair.Job.Practice;
         var marks = new List<Mark>();
@@ -50,17 +57,17 @@ internal sealed class TreadView
         hidden.Add(Level(practice.Nosing, Pens.Hidden, Layer.Hidden));
         hidden.Add(Level(radius, Pens.Nosing, Layer.Nosing));
         marks.Add(new ClipMark(board, hidden));
-        marks.Add(place.Stroke(Path2.Rectangle(0, 0, Board.MaxX, Board.MaxY), Pens.Dimension, Layer.Visible));
-        foreach (var y in GlueUp.Of(part, practice).Joints) marks.Add(Level(y, Pens.Centre, Layer.Centre));
+        marks.Add(place.Stroke(Path2.Rectangle(Board.MinX, Board.MinY, Board.MaxX, Board.MaxY), Pens.Dimension, Layer.Visible));
+        foreach (var y in GlueUp.Of(part, practice).Joints) marks.Add(Level(Board.MinY + y, Pens.Centre, Layer.Centre));
         marks.Add(place.Stroke(Outline, Pens.Outline, Layer.OutlineToCut, part.Id));
-        marks.AddRange(Words(place, lettering, letters));
+        marks.AddRange(Words(place, lettering, letters, figures ?? []));
         return marks;
 
         StrokeMark Level(double y, Pen pen, Layer layer) => place.Stroke(Path2.Polyline(new Point2(0, y), new Point2(Board.MaxX, y)), pen, layer);
     }
 
     /// <summary>Ordinates of every corner: along the nosing below the view, square to it at its left.</summary>
-    public IEnumerable<Mark> Ordinates(Placement place, Box2 round, SheetLettering lettering, bool letters)
+    public IReadOnlyList<Mark> Ordinates(Placement place, Box2 round, SheetLettering lettering, bool letters)
     {
         var along = Stops(p => p.X).Select(s => new DimensionStop(place.Map(new Point2(s.Value, s.Least)), s.Value, letters ? s.Note : ""));
         var up = Stops(p => p.Y).Select(s => new DimensionStop(place.Map(new Point2(s.Least, s.Value)), s.Value, letters ? s.Note : ""));
@@ -92,15 +99,16 @@ internal sealed class TreadView
             if (edge.Length > Tolerance.Same && line.Bounds.Grown(0.01).Overlaps(near)) yield return line;
         }
 
-        Point2 OnBoard(Point2 p) => part.Blank.OnBoard(part.FaceSide.Frame.ToLocal(new(p.X, p.Y, 0)).Face);
+        Point2 OnBoard(Point2 p) => Measured(part.FaceSide.Frame.ToLocal(new(p.X, p.Y, 0)).Face);
     }
 
-    private IEnumerable<Mark> Words(Placement place, SheetLettering lettering, bool letters)
+    private IEnumerable<Mark> Words(Placement place, SheetLettering lettering, bool letters, IReadOnlyList<Mark> figures)
     {
         var placer = new LabelPlacer(place.Map(Board).Grown(letters ? lettering.Words * 3 : 0));
         placer.Avoid([place.Stroke(Outline, Pens.Outline, Layer.OutlineToCut)]);
+        placer.Avoid(figures);
         foreach (var face in Faces()) placer.Avoid(place.Map(face));
-        foreach (var y in GlueUp.Of(part, stair.Job.Practice).Joints.Append(stair.Job.Practice.Nosing))
+        foreach (var y in GlueUp.Of(part, stair.Job.Practice).Joints.Select(y => Board.MinY + y).Append(stair.Job.Practice.Nosing))
             placer.Avoid(place.Map(Path2.Polyline(new Point2(0, y), new Point2(Board.MaxX, y))));
         var middle = place.Map(Middle());
         foreach (var mark in placer.Place(part.Mark, middle, lettering.Mark, bold: true, of: part.Id)?.Marks ?? []) yield return mark;

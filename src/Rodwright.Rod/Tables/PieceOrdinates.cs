@@ -30,7 +30,7 @@ internal static class PieceOrdinates
             new(part.Mark, part.Name, $"face {part.Faces[cut.Face].Looks}", feature, point, p.X, p.Y, null, foot + p.Y, cut.Depth);
     }
 
-    /// <summary>A flat piece's: every corner of each face, from the board's left end and its lower edge (a tread's nosing edge).</summary>
+    /// <summary>A flat piece's: every corner of each face, from the board's left end and its lower edge; of a tread or nosing piece, from the nosing's edge.</summary>
     public static IEnumerable<Ordinate> OfFlat(Part part)
     {
         for (var f = 0; f < part.Faces.Length; f++)
@@ -38,7 +38,8 @@ internal static class PieceOrdinates
             var n = 0;
             foreach (var v in part.Faces[f].Outline.Vertices)
             {
-                var on = f == 0 ? part.Blank.OnBoard(v.At) : new Point2(v.At.X - part.Blank.Corner.X, v.At.Y);
+                // The blank's own lower edge is zero on a riser; a tread counts from its nosing, which its slanting end may pass.
+                var on = new Point2(v.At.X - part.Blank.Corner.X, v.At.Y);
                 yield return new(part.Mark, part.Name, part.Faces[f].Looks, "outline", $"corner {Number.Print(++n, 0)}", on.X, on.Y, null, null, null);
             }
         }
