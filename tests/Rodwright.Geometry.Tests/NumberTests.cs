@@ -8,7 +8,7 @@ public class NumberTests
 {
     [Theory]
     [InlineData(0, 1, "0")]
-    [InlineData(-0.0, 1, "0")]
+    [InlineData(-1e-300, 1, "0")]
     [InlineData(-0.04, 1, "0")]
     [InlineData(-0.05, 1, "-0.1")]
     [InlineData(0.05, 1, "0.1")]

@@ -8,6 +8,26 @@ public class Path2Tests
     [Fact]
     public void A_path_of_one_point_is_refused() => Assert.Throws<ArgumentException>(() => Path2.Polyline(new Point2(0, 0)));
 
+    [Theory]
+    [InlineData(1e-9)]
+    [InlineData(-1e-300)]
+    public void An_edge_too_shallow_to_be_an_arc_is_straight(double bulge)
+    {
+        var path = new Path2([new(new(0, 0), bulge), new(new(1000, 0)), new(new(1000, 500))], true);
+        Assert.Equal(0, path.Vertices[0].Bulge);
+        Assert.Equal(3, path.Flattened().Count);
+        Assert.Equal(250000, path.Area, 9);
+    }
+
+    [Fact]
+    public void An_arc_without_length_is_straight_and_harms_nothing()
+    {
+        var path = new Path2([new(new(0, 0)), new(new(10, 0), 0.5), new(new(10, 0)), new(new(10, 10))], true);
+        Assert.Equal(50, path.Area, 12);
+        Assert.Equal(new(0, 0, 10, 10), path.Bounds);
+        Assert.Equal(2, path.DistanceTo(new(12, 5)), 12);
+    }
+
     [Fact]
     public void A_circle_has_the_area_and_length_of_the_closed_formulas() =>
         Gen.Select(Shapes.Points, Gen.Double[0.1, 5000]).Sample((centre, radius) =>
@@ -56,8 +76,8 @@ public class Path2Tests
     public void Bounds_hold_every_point_of_the_path_and_touch_it_on_all_sides() =>
         Shapes.Paths.Sample(path =>
         {
-            var box = Box2.Of(path.Flattened(0.001));
-            return path.Bounds.Holds(box, 1e-6) && box.Holds(path.Bounds, 0.0011);
+            var box = Box2.Of(path.Flattened(0.1));
+            return path.Bounds.Holds(box, 1e-6) && box.Holds(path.Bounds, 0.1001);
         });
 
     [Fact]
@@ -65,7 +85,7 @@ public class Path2Tests
         Shapes.Paths.Sample(path =>
         {
             var back = path.Reversed();
-            return Near(back.Length, path.Length, 1e-6) && back.Bounds == path.Bounds
+            return Near(back.Length, path.Length, 1e-6) && back.Bounds.Holds(path.Bounds, 1e-6) && path.Bounds.Holds(back.Bounds, 1e-6)
                 && (!path.Closed || Near(back.Area, -path.Area, 1e-3)) && SameVertices(back.Reversed(), path);
         });
 
@@ -104,7 +124,7 @@ public class Path2Tests
 
     [Fact]
     public void Chords_leave_their_arcs_by_no_more_than_was_asked() =>
-        Gen.Select(Shapes.Paths, Gen.Double[0.001, 1]).Sample((path, chord) =>
+        Gen.Select(Shapes.Paths, Gen.Double[0.05, 1]).Sample((path, chord) =>
         {
             var points = path.Flattened(chord);
             for (var i = 0; i < points.Count - (path.Closed ? 0 : 1); i++)
@@ -127,24 +147,24 @@ public class Path2Tests
 
     [Fact]
     public void The_area_within_chords_comes_near_the_area_within_arcs() =>
-        Shapes.Outlines.Sample(path => Near(Path2.Polygon(path.Flattened(0.0001)).Area, path.Area, 0.0001 * path.Length));
+        Shapes.Outlines.Sample(path => Near(Path2.Polygon(path.Flattened(0.001)).Area, path.Area, 0.001 * path.Length));
 
     [Fact]
     public void Distance_is_the_least_over_many_points_of_the_path() =>
         Gen.Select(Shapes.Paths, Shapes.Points).Sample((path, p) =>
         {
-            var points = path.Flattened(0.01);
+            var points = path.Flattened(0.1);
             var least = double.PositiveInfinity;
             for (var i = 0; i < points.Count - (path.Closed ? 0 : 1); i++)
                 least = Math.Min(least, Path2.Polyline(points[i], points[(i + 1) % points.Count]).DistanceTo(p));
-            return Near(path.DistanceTo(p), least, 0.0101);
+            return Near(path.DistanceTo(p), least, 0.1001);
         }, iter: 30);
 
     [Fact]
     public void Distance_to_an_arc_counts_its_ends_where_the_foot_of_the_square_lies_off_it()
     {
         var quarter = new Path2([new(new(10, 0), Angle.Tan(Math.PI / 8)), new(new(0, 10))], false);
-        Assert.Equal(0, quarter.DistanceTo(10 * Vector2.At(0.7) + Point2.Origin), 9);
+        Assert.Equal(0, quarter.DistanceTo(Point2.Origin + 10 * Vector2.At(0.7)), 9);
         Assert.Equal(10, quarter.DistanceTo(Point2.Origin), 9);
         Assert.Equal(Math.Sqrt(200), quarter.DistanceTo(new(0, -10)), 9);
         Assert.Equal(5, quarter.DistanceTo(new(15, 0)), 9);
