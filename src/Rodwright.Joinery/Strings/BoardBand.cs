@@ -40,8 +40,7 @@ internal static class BoardBand
         {
             var box = Box2.Of(rest.Flattened().Select(blank.OnBoard));
             if (box.Height < 0.05) continue;
-            var corner = blank.Corner + box.MinX * blank.Grain + box.MinY * blank.Grain.Left;
-            pieces.Add(new(((char)('a' + pieces.Count)).ToString(), box.MinY < 0 ? "lower edge" : "upper edge", box.Width, box.Height, corner, rest));
+            pieces.Add(new(((char)('a' + pieces.Count)).ToString(), box.MinY < 0 ? "lower edge" : "upper edge", box, rest));
         }
         return pieces.ToImmutable();
     }
