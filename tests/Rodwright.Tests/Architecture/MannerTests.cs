@@ -36,7 +36,7 @@ public partial class MannerTests
     public void A_folder_is_a_namespace()
     {
         Assert.NotEmpty(House.Sources);
-        Assert.Empty(House.Sources.Where(f => NamespaceLine().Match(File.ReadAllText(f)) is { Success: true } m && m.Groups[1].Value != FolderName(f)));
+        Assert.Empty(House.Sources.Where(f => NamespaceLine().Match(File.ReadAllText(f)) is { Success: true } m && m.Groups[1].Value != FolderName(f)).Select(f => Path.GetRelativePath(House.Root, f)));
     }
 
     [Fact]

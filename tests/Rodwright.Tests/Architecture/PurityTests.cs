@@ -11,7 +11,7 @@ public class PurityTests
     /// <summary>Types a library never names; a name that ends in a point is a whole namespace.</summary>
     private static readonly ImmutableArray<string> Types =
     [
-        "System.Console", "System.Environment", "System.TimeProvider", "System.Diagnostics.Process", "System.Diagnostics.Stopwatch",
+        "System.Console", "System.TimeProvider", "System.Diagnostics.Process", "System.Diagnostics.Stopwatch",
         "System.IO.File", "System.IO.FileInfo", "System.IO.FileStream", "System.IO.Directory", "System.IO.DirectoryInfo", "System.IO.DriveInfo",
         "System.Threading.Timer", "System.Net.", "System.Random",
     ];
@@ -32,8 +32,10 @@ public class PurityTests
     {
         var (types, members) = Named(House.FileOf(library));
         Assert.NotEmpty(types);
-        Assert.Empty(types.Where(t => Types.Any(b => b.EndsWith('.') ? t.StartsWith(b, StringComparison.Ordinal) : t == b)));
-        Assert.Empty(members.Where(m => Members.Contains(m)));
+        Assert.DoesNotContain(types, t => Types.Any(b => b.EndsWith('.') ? t.StartsWith(b, StringComparison.Ordinal) : t == b));
+        Assert.DoesNotContain(members, m => Members.Contains(m));
+        // The compiler's own iterators ask which thread they are on; nobody asks for anything else.
+        Assert.DoesNotContain(members, m => m.StartsWith("System.Environment.", StringComparison.Ordinal) && m != "System.Environment.get_CurrentManagedThreadId");
     }
 
     [Fact]
