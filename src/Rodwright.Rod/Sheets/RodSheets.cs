@@ -15,12 +15,13 @@ public static class RodSheets
     private const double Apart = 8; // least paper between plan and strings, mm
     private const double SmallestUseful = 5;
 
-    /// <summary>The rod's sheet; none when plan and strings do not fit one page together at the scale wanted (without a wish: at 1:5 or larger).</summary>
+    /// <summary>The rod's sheet; at the scale wanted or the next smaller one at which plan and strings fit one page together; none when that would be below 1:5.</summary>
     public static IReadOnlyList<Sheet> Make(RodJob rod)
     {
         if (StringView.All(rod.Stair, wall: true).Concat(StringView.All(rod.Stair, wall: false)).FirstOrDefault() is not { } strings) return [];
         var plan = new PlanView(rod.Stair);
-        var scales = rod.Style.Scale is { } wanted ? [wanted] : Scale.Usual.Where(s => s.Ratio <= SmallestUseful);
+        var wanted = rod.Style.Scale ?? Scale.Full;
+        var scales = Scale.Usual.Where(s => s.Ratio > wanted.Ratio && s.Ratio <= SmallestUseful).Prepend(wanted);
         foreach (var scale in scales)
         {
             var start = SheetStart.At(rod, new("rod", "Rod", "Rod: plan and wall strings", Note: "Riser faces solid, nosings broken"), l => Together(strings, plan, l), scale);
