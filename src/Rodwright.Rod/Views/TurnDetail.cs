@@ -73,6 +73,7 @@ public static class TurnDetail
     /// <summary>Figures of the narrow ends, inside the newel along its faces.</summary>
     private static IEnumerable<Mark> NarrowEnds(StairPlan plan, Placement place)
     {
+        var taken = new List<Box2>();
         foreach (var step in plan.Turn!.Steps)
         {
             var (a, b) = (plan.Riser(step.Number).Inner, plan.Riser(step.Number + 1).Inner);
@@ -82,8 +83,13 @@ public static class TurnDetail
                 ? Math.Abs(a.X - b.X) < 0.01 ? new Vector2(Math.Sign(plan.Turn.Centre.X - a.X), 0) : new Vector2(0, -1)
                 : (plan.Turn.Centre - middle).Unit;
             if (Math.Abs(middle.X - plan.Turn.Centre.X) > 0.5 * plan.Job.Practice.Newel + 1 || Math.Abs(middle.Y - plan.Turn.Centre.Y) > 0.5 * plan.Job.Practice.Newel + 1) continue;
-            yield return new TextMark(place.Map(middle) + (alongFace ? 2.2 : 3.6) * inward, Number.Print(step.NarrowAlongFaces), Words, Layer.Dimension,
+            var text = new TextMark(place.Map(middle) + (alongFace ? 2.2 : 3.6) * inward, Number.Print(step.NarrowAlongFaces), Words, Layer.Dimension,
                 HorizontalAnchor.Middle, VerticalAnchor.Middle, alongFace ? Reading.TurnOf(b - a) : default, knockout: true);
+            // Where the steps are many the figures crowd; the table has them all.
+            var box = text.Bounds;
+            if (taken.Exists(t => t.Overlaps(box))) continue;
+            taken.Add(box);
+            yield return text;
         }
     }
 }
