@@ -1,0 +1,49 @@
+using Rodwright.Drawings.Formats.Dxf;
+using Rodwright.Drawings.Marks;
+using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
+
+namespace Rodwright.Rod.Machining;
+
+/// <summary>
+/// The layers of a part's drawing, named in this one place: the operation, then its depth in millimetres, as HOUSING-12; a decimal point is written
+/// as an underscore, HOUSING-12_5. A newel's layers begin with the face they are cut in, as S-MORTICE-62.
+/// </summary>
+public static class MachiningLayers
+{
+    /// <summary>Finished outline, cut right through.</summary>
+    public static DxfLayer Outline { get; } = new("OUTLINE", 7, 0.5, Dash.None);
+
+    /// <summary>The square-edged board the part lies in. Not cut.</summary>
+    public static DxfLayer Blank { get; } = new("BLANK", 8, 0.18, Dash.None);
+
+    /// <summary>Pieces glued to the board's edges before it is cut. Not cut.</summary>
+    public static DxfLayer Jointed { get; } = new("JOINTED", 9, 0.18, Dash.Short);
+
+    /// <summary>Outline of a riser's top edge, which shows its bevelled ends; drawn above its face.</summary>
+    public static DxfLayer TopEdge { get; } = new("TOP-EDGE", 4, 0.35, Dash.None);
+
+    /// <summary>Lettering, arrows and seats: pencilled, not cut.</summary>
+    public static DxfLayer Marking { get; } = new("MARKING", 3, 0.18, Dash.None);
+
+    /// <summary>The layer of a cut: its operation and depth; for a bore the depth (its diameter is lettered beside it), for a rounded edge the radius.</summary>
+    public static DxfLayer Of(Cut cut)
+    {
+        var (operation, colour) = cut.Kind switch
+        {
+            CutKind.Housing => ("HOUSING", 1),
+            CutKind.CornerHousing => ("CORNER-HOUSING", 30),
+            CutKind.Mortice => ("MORTICE", 6),
+            CutKind.Haunch => ("HAUNCH", 200),
+            CutKind.TenonCheek => ("CHEEK", 5),
+            CutKind.Bore => ("BORE", 2),
+            CutKind.Notch => ("NOTCH", 32),
+            CutKind.RoundedEdge => ("ROUND", 150),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+        return new($"{operation}-{Number.Print(cut.Depth, 2).Replace('.', '_')}", colour, 0.35, Dash.None);
+    }
+
+    /// <summary>A layer of one face of a newel.</summary>
+    public static DxfLayer OnFace(DxfLayer layer, string looks) => layer with { Name = $"{looks}-{layer.Name}" };
+}

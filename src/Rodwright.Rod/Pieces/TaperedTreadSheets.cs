@@ -1,0 +1,69 @@
+using Rodwright.Drawings.Marks;
+using Rodwright.Drawings.Sheets;
+using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
+using Rodwright.Rod.Sheets;
+using Rodwright.Rod.Tables;
+
+namespace Rodwright.Rod.Pieces;
+
+/// <summary>A sheet for each tapered tread: its true shape on the square of board it is set out on, coordinates, glue-up, and what was measured on it.</summary>
+internal static class TaperedTreadSheets
+{
+    private const double Step = 50; // boards to set out on come in these steps
+    private const double Margin = 20; // of board left all round
+
+    public static IEnumerable<Sheet> Make(RodJob rod) =>
+        rod.Stair.Kit.Parts.Where(p => p.Kind == PartKind.TaperedTread).Select(p => Sheet(rod, p));
+
+    /// <summary>The smallest board in steps of 50 that holds the outline with 20 all round, nosing along one edge: length and width.</summary>
+    public static (double Length, double Width) SetOutOn(Part part) => (Up(part.Blank.Length), Up(part.Blank.Width));
+
+    private static double Up(double size) => Math.Ceiling((size + 2 * Margin - Tolerance.Joint) / Step) * Step;
+
+    private static Sheet Sheet(RodJob rod, Part part)
+    {
+        var view = new TreadView(rod.Stair, part);
+        var (length, width) = SetOutOn(part);
+        var square = new Box2(-Margin, view.Board.MinY - Margin, length - Margin, view.Board.MinY - Margin + width);
+        var start = SheetStart.For(rod,
+            new($"tread-{Number.Print(part.Step, 0)}", $"Tapered tread {part.Mark}", part.Name + ", tapered", part.Mark, "Face side up"),
+            l => new(length, width, l.OrdinateStrip(10), 3, TableStrip(l), l.OrdinateStrip(10)));
+        var place = start.Place(square);
+        var marks = new List<Mark> { place.Stroke(Path2.Rectangle(square.MinX, square.MinY, square.MaxX, square.MaxY), Pens.Rule, Layer.Construction) };
+        var figures = view.Ordinates(place, place.Map(square), start.Lettering, letters: true);
+        marks.AddRange(view.Draw(place, start.Lettering, letters: true, figures));
+        marks.AddRange(figures);
+        var y = start.View.MaxY;
+        foreach (var table in PiecePanel.Across(start.View.Width, start.Lettering.Words, ["Corner", "along", "up"],
+            [.. view.Corners.Select((p, i) => new[] { TreadView.Letter(i), Number.Print(p.X), Number.Print(p.Y) })]))
+        {
+            var piece = table.Draw(new(start.View.MinX, y), y - start.View.MinY);
+            marks.AddRange(piece.Marks);
+            y -= piece.Height + 2;
+        }
+        marks.AddRange(PiecePanel.Draw(start, rod.Stair, [part.Id], Words(rod, part, length, width)));
+        return start.Finish(marks);
+    }
+
+    /// <summary>Paper for the table of corners above the view: three rows.</summary>
+    private static double TableStrip(SheetLettering lettering) => 3 * (lettering.Words + 2.6) + 6;
+
+    private static string Words(RodJob rod, Part part, double length, double width)
+    {
+        var practice = rod.Stair.Job.Practice;
+        var blank = part.Blank;
+        var glue = GlueUp.Of(part, practice);
+        var onNewel = rod.Stair.Kit.Joints.Any(j => j.Male == part.Id && rod.Stair.Kit.Find(j.Female).Kind == PartKind.Newel);
+        var words = $"Set out on a board {Number.Print(length, 0)} by {Number.Print(width, 0)}: nosing {Number.Print(Margin - part.Blank.Corner.Y)} up, left end {Number.Print(Margin, 0)} in. "
+            + $"Smallest board {Number.Print(blank.Length)} by {Number.Print(blank.Width)} by {Number.Print(blank.Thickness)}, grain along the nosing"
+            + (glue.Strips > 1 ? $", {glue.InWords}. " : ". ")
+            + $"Housed {Number.Print(practice.Housing)} in strings" + (onNewel ? $", {Number.Print(practice.NewelHousing)} in the newel. " : ". ")
+            + $"Riser face {Number.Print(practice.Nosing)} behind the nosing, edge rounded {Number.Print(practice.Tread / 2)}. ";
+        if (rod.Stair.Plan.Turn?.Steps.FirstOrDefault(s => s.Number == part.Step) is not { } step) return words;
+        return words
+            + $"Going on the walking line {Number.Print(step.GoingChord)} straight, {Number.Print(step.GoingArc)} along it. "
+            + $"Narrow end {Number.Print(step.NarrowAlongFaces)} along the faces, {Number.Print(step.NarrowStraight)} straight, {Number.Print(step.NarrowTreadWidth)} with the nosing. "
+            + $"Wide end {Number.Print(step.Wide)}. Taper {Number.Print(step.Taper.Degrees, 2)}°.";
+    }
+}

@@ -1,0 +1,133 @@
+using System.Collections.Immutable;
+using Rodwright.Drawings.Marks;
+using Rodwright.Drawings.Sheets;
+using Rodwright.Drawings.Sheets.Dimensions;
+using Rodwright.Geometry;
+using Rodwright.Joinery;
+using Rodwright.Joinery.Parts;
+using Rodwright.Rod.Sheets;
+using Rodwright.Rod.Tables;
+
+namespace Rodwright.Rod.Pieces;
+
+/// <summary>
+/// A tread or nosing piece seen from above, its nosing edge level and up the stair up the sheet. Places are measured along the nosing from the left end of
+/// the board, and square to it from the nosing's edge: a slanting end may reach below that.
+/// </summary>
+internal sealed class TreadView
+{
+    private readonly Stair stair;
+    private readonly Part part;
+
+    public TreadView(Stair stair, Part part)
+    {
+        this.stair = stair;
+        this.part = part;
+        Outline = part.FaceSide.Outline.Moved(Measured);
+        // Lettered from the left end of the nosing, anticlockwise.
+        var corners = Outline.Vertices.Select(v => v.At).ToList();
+        var first = Enumerable.Range(0, corners.Count).Where(i => Math.Abs(corners[i].Y) < Tolerance.Joint).DefaultIfEmpty(0).MinBy(i => corners[i].X);
+        Corners = [.. corners.Skip(first), .. corners.Take(first)];
+    }
+
+    /// <summary>The outline on the board.</summary>
+    public Path2 Outline { get; }
+
+    /// <summary>Its corners, lettered A, B, C in this order.</summary>
+    public ImmutableArray<Point2> Corners { get; }
+
+    /// <summary>The smallest board, so measured.</summary>
+    public Box2 Board => new(0, part.Blank.Corner.Y, part.Blank.Length, part.Blank.Corner.Y + part.Blank.Width);
+
+    /// <summary>A point of the face measured from the two datum edges.</summary>
+    public Point2 Measured(Point2 face) => new(face.X - part.Blank.Corner.X, face.Y);
+
+    /// <summary>Letter of a corner.</summary>
+    public static string Letter(int i) => ((char)('A' + i)).ToString();
+
+    /// <summary>The view without figures; letters keep off the figures given.</summary>
+    public IReadOnlyList<Mark> Draw(Placement place, SheetLettering lettering, bool letters, IReadOnlyList<Mark>? figures = null)
+    {
+        var practice = stair.Job.Practice;
+        var marks = new List<Mark>();
+        var radius = part.Cuts.FirstOrDefault(c => c.Kind == CutKind.RoundedEdge)?.Depth ?? 0;
+        var board = place.Map(Board);
+        var hidden = new List<Mark>();
+        foreach (var line in Faces()) hidden.Add(place.Stroke(line, Pens.Hidden, Layer.Hidden));
+        hidden.Add(Level(practice.Nosing, Pens.Hidden, Layer.Hidden));
+        hidden.Add(Level(radius, Pens.Nosing, Layer.Nosing));
+        marks.Add(new ClipMark(board, hidden));
+        marks.Add(place.Stroke(Path2.Rectangle(Board.MinX, Board.MinY, Board.MaxX, Board.MaxY), Pens.Dimension, Layer.Visible));
+        foreach (var y in GlueUp.Of(part, practice).Joints) marks.Add(Level(Board.MinY + y, Pens.Centre, Layer.Centre));
+        marks.Add(place.Stroke(Outline, Pens.Outline, Layer.OutlineToCut, part.Id));
+        marks.AddRange(Words(place, lettering, letters, figures ?? []));
+        return marks;
+
+        StrokeMark Level(double y, Pen pen, Layer layer) => place.Stroke(Path2.Polyline(new Point2(0, y), new Point2(Board.MaxX, y)), pen, layer);
+    }
+
+    /// <summary>Ordinates of every corner: along the nosing below the view, square to it at its left.</summary>
+    public IReadOnlyList<Mark> Ordinates(Placement place, Box2 round, SheetLettering lettering, bool letters)
+    {
+        var along = Stops(p => p.X).Select(s => new DimensionStop(place.Map(new Point2(s.Value, s.Least)), s.Value, letters ? s.Note : ""));
+        var up = Stops(p => p.Y).Select(s => new DimensionStop(place.Map(new Point2(s.Least, s.Value)), s.Value, letters ? s.Note : ""));
+        return
+        [
+            .. RunningDimension.Draw(along, new(new(0, round.MinY - 3), new(1, 0)), lettering.Dimensions),
+            .. RunningDimension.Draw(up, new(new(round.MinX - 3, 0), new(0, 1)), lettering.Dimensions),
+        ];
+    }
+
+    /// <summary>Places along one axis, each once, with the letters of the corners there and where the nearest of them lies on the other axis.</summary>
+    private IEnumerable<(double Value, double Least, string Note)> Stops(Func<Point2, double> of) => Corners
+        .Select((p, i) => (Value: of(p), Other: p.X + p.Y - of(p), Letter: Letter(i)))
+        .OrderBy(c => c.Value).Aggregate(new List<List<(double Value, double Other, string Letter)>>(), (groups, c) =>
+        {
+            if (groups.Count > 0 && c.Value - groups[^1][0].Value < 0.05) groups[^1].Add(c);
+            else groups.Add([c]);
+            return groups;
+        })
+        .Select(g => (g[0].Value, g.Min(c => c.Other), string.Concat(g.Select(c => c.Letter).Order(StringComparer.Ordinal))));
+
+    /// <summary>Faces of the strings and newels under the piece's ends.</summary>
+    private IEnumerable<Path2> Faces()
+    {
+        var near = Board.Grown(1);
+        foreach (var edge in stair.Plan.Inner.Edges.Concat(stair.Plan.Outer.Edges))
+        {
+            var line = Path2.Polyline(OnBoard(edge.From), OnBoard(edge.To));
+            if (edge.Length > Tolerance.Same && line.Bounds.Grown(0.01).Overlaps(near)) yield return line;
+        }
+
+        Point2 OnBoard(Point2 p) => Measured(part.FaceSide.Frame.ToLocal(new(p.X, p.Y, 0)).Face);
+    }
+
+    private IEnumerable<Mark> Words(Placement place, SheetLettering lettering, bool letters, IReadOnlyList<Mark> figures)
+    {
+        var placer = new LabelPlacer(place.Map(Board).Grown(letters ? lettering.Words * 3 : 0));
+        placer.Avoid([place.Stroke(Outline, Pens.Outline, Layer.OutlineToCut)]);
+        placer.Avoid(figures);
+        foreach (var face in Faces()) placer.Avoid(place.Map(face));
+        foreach (var y in GlueUp.Of(part, stair.Job.Practice).Joints.Select(y => Board.MinY + y).Append(stair.Job.Practice.Nosing))
+            placer.Avoid(place.Map(Path2.Polyline(new Point2(0, y), new Point2(Board.MaxX, y))));
+        var middle = place.Map(Middle());
+        foreach (var mark in placer.Place(part.Mark, middle, lettering.Mark, bold: true, of: part.Id)?.Marks ?? []) yield return mark;
+        foreach (var mark in placer.Place("↔ grain", middle + new Vector2(0, -lettering.Mark * 2), lettering.Words)?.Marks ?? []) yield return mark;
+        if (!letters) yield break;
+        for (var i = 0; i < Corners.Length; i++)
+            foreach (var mark in placer.Place(Letter(i), place.Map(Corners[i]), lettering.Words, bold: true)?.Marks ?? []) yield return mark;
+    }
+
+    /// <summary>Centre of gravity of the outline: inside it for any tread.</summary>
+    private Point2 Middle()
+    {
+        double x = 0, y = 0, twice = 0;
+        for (var i = 0; i < Corners.Length; i++)
+        {
+            var (a, b) = (Corners[i], Corners[(i + 1) % Corners.Length]);
+            var cross = a.X * b.Y - b.X * a.Y;
+            (x, y, twice) = (x + (a.X + b.X) * cross, y + (a.Y + b.Y) * cross, twice + cross);
+        }
+        return new(x / (3 * twice), y / (3 * twice));
+    }
+}

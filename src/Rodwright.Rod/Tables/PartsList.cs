@@ -1,0 +1,71 @@
+using Rodwright.Drawings.Formats;
+using Rodwright.Drawings.Formats.Tables;
+using Rodwright.Geometry;
+using Rodwright.Joinery;
+using Rodwright.Joinery.Parts;
+
+namespace Rodwright.Rod.Tables;
+
+/// <summary>The parts list: one line for each shape of part, finished sizes.</summary>
+public static class PartsList
+{
+    /// <summary>Headings of <see cref="Rows"/> and of the file.</summary>
+    public static IReadOnlyList<string> Heading { get; } =
+        ["Mark", "Part", "Quantity", "Material", "Length", "Width", "Thickness", "Jointed up", "Glue-up", "Remarks"];
+
+    /// <summary>The lines, in the kit's order; lengths in mm with at most one decimal.</summary>
+    public static IReadOnlyList<IReadOnlyList<string>> Rows(Stair stair) =>
+        [.. EqualParts.Of(stair.Kit.Parts).Select(g => Row(stair, g))];
+
+    /// <summary>The list as a file.</summary>
+    public static WrittenFile File(Stair stair) => CsvWriter.WriteFile("parts", Heading, Rows(stair));
+
+    private static IReadOnlyList<string> Row(Stair stair, EqualParts group)
+    {
+        var part = group.First;
+        var blank = part.Blank;
+        return
+        [
+            group.Marks, NameOf(group), Number.Print(group.Parts.Length, 0), part.Material,
+            Number.Print(blank.Length), Number.Print(blank.Width), Number.Print(blank.Thickness),
+            string.Join("; ", blank.JointedUp.Select(j => $"{j.Mark}: {Number.Print(j.Length)} x {Number.Print(j.Width)}, {j.Edge}")),
+            GlueUp.Of(part, stair.Job.Practice).InWords,
+            string.Join("; ", Remarks(stair, part)),
+        ];
+    }
+
+    /// <summary>What a group is called: its part's name, or the plain word for several.</summary>
+    public static string NameOf(EqualParts group) => group.Parts.Length == 1
+        ? group.First.Name
+        : group.First.Kind switch
+        {
+            PartKind.Tread => "straight treads",
+            PartKind.TaperedTread => "tapered treads",
+            PartKind.Riser => "risers",
+            PartKind.TaperedRiser => "risers, bevelled ends",
+            _ => group.First.Name,
+        };
+
+    private static IEnumerable<string> Remarks(Stair stair, Part part)
+    {
+        switch (part.Kind)
+        {
+            case PartKind.WallString or PartKind.NewelString:
+                var tenons = part.Cuts.Count(c => c.Kind == CutKind.TenonCheek);
+                if (tenons > 0) yield return $"twin tenons at {(tenons == 1 ? "one end" : "both ends")}";
+                if (part.Cuts.Any(c => c.Kind == CutKind.CornerHousing)) yield return "housed for the upper string at the corner";
+                break;
+            case PartKind.Newel:
+                foreach (var cut in part.Cuts.Where(c => c.Kind == CutKind.Notch)) yield return $"notched {Number.Print(cut.Depth)} {cut.Note}";
+                break;
+            case PartKind.Tread or PartKind.TaperedTread or PartKind.NosingPiece:
+                if (part.Cuts.FirstOrDefault(c => c.Kind == CutKind.RoundedEdge) is { } round) yield return $"nosing rounded {Number.Print(round.Depth)}";
+                if (part.Kind == PartKind.TaperedTread) yield return "to its own shape";
+                break;
+            case PartKind.TaperedRiser:
+                yield return "ends bevelled and eased";
+                break;
+        }
+        if (part is { Step: 1, Kind: PartKind.Riser or PartKind.TaperedRiser }) yield return "stands on the floor";
+    }
+}

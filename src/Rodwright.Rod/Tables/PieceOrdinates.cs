@@ -1,0 +1,66 @@
+using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
+using Rodwright.Stairs.Plans;
+
+namespace Rodwright.Rod.Tables;
+
+/// <summary>Ordinates of newels, treads, nosing pieces and risers.</summary>
+internal static class PieceOrdinates
+{
+    /// <summary>A newel's: on each face, from its left arris and up from the foot.</summary>
+    public static IEnumerable<Ordinate> OfNewel(Part part)
+    {
+        var foot = part.FaceSide.Frame.Origin.Z;
+        foreach (var cut in part.Cuts.OrderBy(c => c.Face).ThenBy(c => c.Shape.Bounds.MinY))
+        {
+            var feature = FeatureOf(cut);
+            var box = cut.Filled.Bounds;
+            if (cut.Kind == CutKind.Bore)
+            {
+                yield return At(cut, feature, "centre", box.Centre);
+                continue;
+            }
+            yield return At(cut, feature, "bottom, left", new(box.MinX, box.MinY));
+            yield return At(cut, feature, "top, right", new(box.MaxX, box.MaxY));
+            if (cut.Note.Length > 0 && cut.Seat is not null)
+                yield return At(cut, feature, cut.Note, new(cut.Shape.Bounds.MinX < box.MinX - Tolerance.Joint ? cut.Shape.Bounds.MinX : cut.Shape.Bounds.MaxX, box.MaxY));
+        }
+
+        Ordinate At(Cut cut, string feature, string point, Point2 p) =>
+            new(part.Mark, part.Name, $"face {part.Faces[cut.Face].Looks}", feature, point, p.X, p.Y, null, foot + p.Y, cut.Depth);
+    }
+
+    /// <summary>A flat piece's: every corner of each face, from the board's left end and its lower edge; of a tread or nosing piece, from the nosing's edge.</summary>
+    public static IEnumerable<Ordinate> OfFlat(Part part)
+    {
+        for (var f = 0; f < part.Faces.Length; f++)
+        {
+            var n = 0;
+            foreach (var v in part.Faces[f].Outline.Vertices)
+            {
+                // The blank's own lower edge is zero on a riser; a tread counts from its nosing, which its slanting end may pass.
+                var on = new Point2(v.At.X - part.Blank.Corner.X, v.At.Y);
+                yield return new(part.Mark, part.Name, part.Faces[f].Looks, "outline", $"corner {Number.Print(++n, 0)}", on.X, on.Y, null, null, null);
+            }
+        }
+    }
+
+    /// <summary>What a cut is, in words: "mortice, newel string 1, upper".</summary>
+    public static string FeatureOf(Cut cut)
+    {
+        var male = cut.Joint.IndexOf('/', StringComparison.Ordinal) is > 0 and var slash ? cut.Joint[..slash].Replace('-', ' ') : "";
+        var half = cut.Id.EndsWith("-upper", StringComparison.Ordinal) ? ", upper" : cut.Id.EndsWith("-lower", StringComparison.Ordinal) ? ", lower" : "";
+        return cut.Kind switch
+        {
+            CutKind.Housing => $"housing of {male}",
+            CutKind.Mortice => $"mortice of {male}{half}",
+            CutKind.Haunch => $"haunch of {male}",
+            CutKind.Bore => $"peg of {male}{half}, ø{Number.Print(cut.Shape.Bounds.Width)}",
+            CutKind.Notch => $"notch {cut.Note}",
+            CutKind.TenonCheek => $"cheek to {male}",
+            CutKind.CornerHousing => $"housing of {male}",
+            CutKind.RoundedEdge => "nosing",
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+    }
+}
