@@ -16,6 +16,7 @@ internal sealed class NarrowEnd
     private const double Inset = 3;
     private readonly TreadView view;
     private readonly Placement? place;
+    private readonly bool isLeft;
 
     /// <summary>Finds the corners, and a scale at which they fit.</summary>
     /// <param name="stair">The stair.</param>
@@ -29,7 +30,7 @@ internal sealed class NarrowEnd
         this.view = view;
         var inner = stair.Plan.Riser(part.Step).Inner;
         var at = view.Measured(part.FaceSide.Frame.ToLocal(new(inner.X, inner.Y, 0)).Face);
-        var isLeft = at.X < view.Board.Centre.X;
+        isLeft = at.X < view.Board.Centre.X;
         Corners = [.. Enumerable.Range(0, view.Corners.Length).Where(i => Math.Abs(view.Corners[i].X - at.X) < Reach && view.Corners[i].Y < at.Y + Reach)];
         Window = Box2.Empty;
         var timber = Box2.Of(Corners.Select(i => view.Corners[i])).Grown(14);
@@ -69,6 +70,7 @@ internal sealed class NarrowEnd
         placer.Avoid(FlatMarks.Of(inside).Select(m => m.Mark));
         foreach (var i in Corners)
             foreach (var mark in placer.Place(TreadView.Letter(i), p.Map(view.Corners[i]), lettering.Words, bold: true)?.Marks ?? []) yield return mark;
-        yield return new TextMark(new(Window.Centre.X, Window.MinY - lettering.Words * 1.5), Words, lettering.Words, Layer.Lettering, HorizontalAnchor.Middle);
+        yield return new TextMark(
+            new(isLeft ? Window.MinX : Window.MaxX, Window.MinY - lettering.Words * 1.5), Words, lettering.Words, Layer.Lettering, isLeft ? HorizontalAnchor.Start : HorizontalAnchor.End);
     }
 }
