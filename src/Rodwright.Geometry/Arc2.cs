@@ -31,8 +31,8 @@ public readonly record struct Arc2(Point2 Centre, double Radius, double Start, d
         // The angle at the middle point between the two chords is pi less half the sweep.
         var a = from - via;
         var b = to - via;
+        if (Math.Abs(a.Cross(b)) <= 1e-9 * a.Length * b.Length) return 0;
         var half = Math.PI - Math.Abs(Angle.Atan2(a.Cross(b), a.Dot(b)));
-        if (half < 1e-9) return 0;
         var side = (to - from).Cross(via - from) < 0 ? 1 : -1;
         return side * Angle.Tan(half / 2);
     }

@@ -41,4 +41,7 @@ public readonly record struct Frame3
     /// The frame of the mirrored piece (world mirrored in x = 0), right-handed again: what lay at u lies at -u.
     /// </summary>
     public Frame3 Mirrored => new(Origin.Mirrored, -U.Mirrored, V.Mirrored);
+
+    /// <summary>Origin and axes, for debugging. (The record's own would follow the mirrored frame without end.)</summary>
+    public override string ToString() => $"{Origin}: {U} {V}";
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace Rodwright.Geometry;
 
@@ -11,15 +12,22 @@ public readonly record struct Vertex2(Point2 At, double Bulge = 0);
 /// </summary>
 public sealed class Path2
 {
-    private Box2? bounds;
+    // Boxed, so that two threads that ask at once both see a whole box.
+    private StrongBox<Box2>? bounds;
 
-    /// <summary>A path through the given vertices.</summary>
+    /// <summary>A path through the given vertices. Edges too shallow to be arcs (<see cref="Tolerance.Straight"/>), or without length, are straight.</summary>
     /// <exception cref="ArgumentException">Fewer than two vertices.</exception>
     public Path2(IEnumerable<Vertex2> vertices, bool closed)
     {
         Vertices = [.. vertices];
         Closed = closed;
         if (Vertices.Length < 2) throw new ArgumentException("a path has at least two vertices", nameof(vertices));
+        for (var i = 0; i < Vertices.Length; i++)
+        {
+            if (Vertices[i].Bulge == 0) continue;
+            if (Math.Abs(Vertices[i].Bulge) <= Tolerance.Straight || Vertices[i].At == Vertices[(i + 1) % Vertices.Length].At)
+                Vertices = Vertices.SetItem(i, new(Vertices[i].At));
+        }
     }
 
     /// <summary>The vertices, in order.</summary>
@@ -36,7 +44,7 @@ public sealed class Path2
         (Vertices[i].At, Vertices[(i + 1) % Vertices.Length].At, Vertices[i].Bulge);
 
     /// <summary>The smallest box round the path, arcs included.</summary>
-    public Box2 Bounds => bounds ??= FindBounds();
+    public Box2 Bounds => (bounds ??= new(FindBounds())).Value;
 
     /// <summary>Length along all edges.</summary>
     public double Length

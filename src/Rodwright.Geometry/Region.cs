@@ -81,7 +81,7 @@ public static class Region
                 var i = (start + k) % n;
                 var run = 1;
                 if (owner[i] != -1) while (k + run < n && owner[(i + run) % n] == owner[i]) run++;
-                vertices.Add(new(points[i], owner[i] == -1 ? 0 : BulgeOf(arcs[owner[i]], points[i], points[(i + run) % n])));
+                vertices.Add(new(points[i], owner[i] == -1 ? 0 : BulgeOf(arcs[owner[i]], points, i, run)));
                 k += run;
             }
             return new(vertices, true);
@@ -103,7 +103,9 @@ public static class Region
             {
                 var arc = arcs[i];
                 if (Math.Abs(a.DistanceTo(arc.Centre) - arc.Radius) > 1e-6 || Math.Abs(b.DistanceTo(arc.Centre) - arc.Radius) > 1e-6) continue;
-                if (Within(arc, a) && Within(arc, b) && a.DistanceTo(b) < arc.Radius * 0.5) return i;
+                // A side that merely joins two points of the arc leaves it by more than one of its chords does.
+                if (arc.Radius - a.Towards(b, 0.5).DistanceTo(arc.Centre) > Tolerance.Chord + 1e-6) continue;
+                if (Within(arc, a) && Within(arc, b)) return i;
             }
             return -1;
         }
@@ -115,9 +117,15 @@ public static class Region
             return turn <= Math.Abs(arc.Sweep) + 1e-7;
         }
 
-        private static double BulgeOf(Arc2 arc, Point2 a, Point2 b)
+        /// <summary>Bulge of the arc that <paramref name="run"/> chords from point <paramref name="first"/> stand for. Added up chord by chord: it may be more than half a turn.</summary>
+        private static double BulgeOf(Arc2 arc, List<Point2> points, int first, int run)
         {
-            var turn = Math.IEEERemainder((b - arc.Centre).Direction - (a - arc.Centre).Direction, 2 * Math.PI);
+            var turn = 0.0;
+            for (var k = first; k < first + run; k++)
+            {
+                var (a, b) = (points[k % points.Count] - arc.Centre, points[(k + 1) % points.Count] - arc.Centre);
+                turn += Angle.Atan2(a.Cross(b), a.Dot(b));
+            }
             return Angle.Tan(turn / 4);
         }
     }

@@ -6,6 +6,12 @@ public static class Tolerance
     /// <summary>Two points closer than this are one point: 1e-7 mm, far below anything cut and far above rounding of doubles at house size.</summary>
     public const double Same = 1e-7;
 
+    /// <summary>
+    /// A bulge this small is straight: 1e-8, 5 millionths of a millimetre in a metre. A shallower arc has its centre so far off that rounding there
+    /// exceeds its own sagitta.
+    /// </summary>
+    public const double Straight = 1e-8;
+
     /// <summary>How closely the two parts of a joint must coincide: 0.01 mm (the project's own rule).</summary>
     public const double Joint = 0.01;
 

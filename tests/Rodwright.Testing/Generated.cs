@@ -18,7 +18,9 @@ public static class Generated
     private static readonly Gen<Turn> Winders =
         from steps in Gen.Int[2, 6]
         from method in Gen.OneOf("equal-goings", "equal-goings", "equal-goings", "equal-arcs", "radiating")
-        select new Turn(TurnKind.Winders, steps, null, null, method);
+        from isFixed in Gen.Int[0, 4]
+        from e in Gen.Int[0, 20]
+        select new Turn(TurnKind.Winders, steps, isFixed == 0 ? e : null, isFixed == 0 ? e : null, method);
 
     private static readonly Gen<Turn> Landing = Gen.Const(new Turn(TurnKind.Landing, 1, null, null, ""));
 

@@ -7,7 +7,7 @@ namespace Rodwright.Joinery.Joints;
 /// <summary>Lists the joints of a kit: one for each pair of parts of which one is cut for the other, and the meetings of treads and risers.</summary>
 internal static class JointList
 {
-    public static ImmutableArray<Joint> Of(StairPlan plan, IReadOnlyList<Part> parts)
+    public static ImmutableArray<Joint> Of(StairPlan plan, IReadOnlyList<Part> parts, IReadOnlyDictionary<string, double> reaches)
     {
         var joints = ImmutableArray.CreateBuilder<Joint>();
         foreach (var female in parts)
@@ -22,7 +22,7 @@ internal static class JointList
                     CutKind.Housing => male.StartsWith("riser", StringComparison.Ordinal) ? JointKind.RiserHousing : JointKind.TreadHousing,
                     _ => JointKind.Tenon,
                 };
-                joints.Add(new(group.Key, kind, male, female.Id, first.Depth));
+                joints.Add(new(group.Key, kind, male, female.Id, reaches.GetValueOrDefault(group.Key, first.Depth)));
             }
         }
         for (var k = 1; k <= plan.Risers; k++)

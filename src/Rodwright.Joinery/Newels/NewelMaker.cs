@@ -60,7 +60,7 @@ internal static class NewelMaker
         {
             var top = piece.Step * plan.Rise - foot;
             var reach = new HousingShapes.Reach(double.NegativeInfinity, double.PositiveInfinity);
-            var seat = HousingShapes.Tread(section.From, section.To, section.HasFront ? section.FrontSine : null, top, null, reach, practice).Seat;
+            var seat = HousingShapes.Tread(section.From, section.To, double.IsNaN(section.NosingAt) ? null : new(section.NosingAt, section.FrontSine), top, null, reach, practice).Seat;
             yield return Housing(plan, site, section, $"{kind}-{piece.Step}", seat, top - practice.Tread, top);
         }
     }
@@ -156,7 +156,8 @@ internal static class NewelMaker
         if (site.Role != NewelRole.Top) return null;
         var practice = plan.Job.Practice;
         var depth = practice.Newel / 2 - practice.Riser - practice.Packing;
-        var top = plan.Risers * plan.Rise - practice.FloorBoards - foot;
+        // The nosing piece lies on the trimmer; where it is thicker than the floor it goes down further.
+        var top = plan.Risers * plan.Rise - Math.Max(practice.FloorBoards, practice.Tread) - foot;
         if (depth <= Tolerance.Same || top <= 0 || top >= head - foot) return null;
         var up = plan.Riser(plan.Risers).Up;
         return new("trimmer", CutKind.Notch, FaceLooking(faces, up), Path2.Rectangle(0, 0, practice.Newel, top), depth, "", null, "over the trimmer");

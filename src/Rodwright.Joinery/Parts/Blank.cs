@@ -28,18 +28,26 @@ public sealed record Blank(double Length, double Width, double Thickness, Point2
     public Blank Mirrored(double width)
     {
         var end = Corner + Length * Grain;
-        return this with { Corner = new(width - end.X, end.Y), Grain = new(Grain.X, -Grain.Y), JointedUp = [.. JointedUp.Select(j => j.Mirrored(width))] };
+        return this with { Corner = new(width - end.X, end.Y), Grain = new(Grain.X, -Grain.Y), JointedUp = [.. JointedUp.Select(j => j.Mirrored(width, Length))] };
     }
 }
 
 /// <summary>A piece glued to the edge of a board to make it wider, its grain along the board's.</summary>
 /// <param name="Mark">a, b ...</param>
 /// <param name="Edge">Upper or lower edge of the board.</param>
-/// <param name="Length">Along the grain, mm.</param>
-/// <param name="Width">Across the grain, mm.</param>
-/// <param name="Corner">Its lower left corner on the face.</param>
+/// <param name="Place">Where it lies, measured on the board: along the grain and across it, from the board's corner.</param>
 /// <param name="Shape">What of it remains in the finished part, in the face's frame.</param>
-public sealed record JointedPiece(string Mark, string Edge, double Length, double Width, Point2 Corner, Path2 Shape)
+public sealed record JointedPiece(string Mark, string Edge, Box2 Place, Path2 Shape)
 {
-    internal JointedPiece Mirrored(double width) => this with { Shape = Shape.MapMirrored(p => new(width - p.X, p.Y)), Corner = new(width - Corner.X, Corner.Y) };
+    /// <summary>Along the grain, mm.</summary>
+    public double Length => Place.Width;
+
+    /// <summary>Across the grain, mm.</summary>
+    public double Width => Place.Height;
+
+    internal JointedPiece Mirrored(double width, double boardLength) => this with
+    {
+        Shape = Shape.MapMirrored(p => new(width - p.X, p.Y)),
+        Place = Place with { MinX = boardLength - Place.MaxX, MaxX = boardLength - Place.MinX },
+    };
 }

@@ -20,13 +20,14 @@ public static class Joiner
         var findings = new List<Finding>();
         var sections = new SectionsOfPlan(plan);
         var strings = StringsOf(plan, sections, findings, out var tenons);
+        var reaches = new Dictionary<string, double>();
         var parts = new List<Part>();
         parts.AddRange(strings.Select(s => s.Part));
         parts.AddRange(plan.Newels.Select(n => NewelMaker.Make(plan, sections, n, tenons, findings)));
         parts.AddRange(sections.Treads.Values.OrderBy(t => t.Step).Select(t => TreadMaker.Tread(plan, t)));
         parts.AddRange(sections.NosingPieces.Values.OrderBy(t => t.Step).Select(t => TreadMaker.NosingPiece(plan, t)));
-        parts.AddRange(sections.Risers.Values.OrderBy(r => r.Step).Select(r => RiserMaker.Make(plan, r, findings)));
-        var kit = new Kit(plan, [.. parts], JointList.Of(plan, parts), strings, [.. findings]);
+        parts.AddRange(sections.Risers.Values.OrderBy(r => r.Step).Select(r => RiserMaker.Make(plan, r, findings, reaches)));
+        var kit = new Kit(plan, [.. parts], JointList.Of(plan, parts, reaches), strings, [.. findings]);
         return plan.Job.Layout.Hand == Hand.Right ? kit.Mirrored() : kit;
     }
 

@@ -24,6 +24,6 @@ public sealed record Kit(
     {
         Plan = Plan.Mirrored(),
         Parts = [.. Parts.Select(p => p.Mirrored())],
-        Strings = [.. Strings.Select(s => s with { Site = s.Site.Mirrored, Part = s.Part.Mirrored() })],
+        Strings = [.. Strings.Select(s => s with { Site = s.Site.Mirrored(), Part = s.Part.Mirrored() })],
     };
 }

@@ -1,15 +1,69 @@
+using System.Collections.Immutable;
+using Rodwright.Geometry;
+using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Parts;
 
 namespace Rodwright.Joinery.Proof;
 
-/// <summary>Proves a kit: each joint on both its parts in the world, no overlaps elsewhere, every part in its blank.</summary>
+/// <summary>
+/// Proves a kit: each joint on both its parts in the world, no overlaps elsewhere, no cuts of a newel that meet, every part in its blank
+/// (setting-out.md 10). Reads only what parts say of themselves: faces, frames, outlines, cuts.
+/// </summary>
 public static class Prover
 {
     /// <summary>The proof of a kit.</summary>
     public static ProofReport Prove(Kit kit)
     {
+        var parts = kit.Parts.ToDictionary(p => p.Id);
+        var practice = kit.Plan.Job.Practice;
+        var joints = kit.Joints.Select(j =>
+        {
+            var (male, female) = (parts[j.Male], parts[j.Female]);
+            return j.Kind switch
+            {
+                JointKind.TreadHousing or JointKind.RiserHousing => HousingProof.Prove(j, male, female),
+                JointKind.Tenon => TenonProof.Prove(j, male, female, practice.Tenon.MorticeClearance, practice.Tenon.Draw),
+                JointKind.Corner => MeetingProof.Corner(j, male, female),
+                JointKind.RiserToTread => MeetingProof.RiserToTread(j, male, female, practice.RiserOnTread),
+                _ => MeetingProof.TreadOnRiser(j, male, female),
+            };
+        });
         var height = kit.Plan.Job.Survey.Height;
-        var sum = kit.Plan.Risers * kit.Plan.Rise;
-        return new([], [], [], [], new(height, sum, Math.Abs(height - sum) < 1e-6));
+        var sum = Prism.Of(kit.Parts.Last(p => p.Kind == PartKind.NosingPiece)).Top;
+        return new(
+            [.. joints, .. Unhoused(kit)],
+            [.. ClashProof.BetweenParts(kit)],
+            [.. kit.Parts.Where(p => p.Kind == PartKind.Newel).SelectMany(ClashProof.InNewel)],
+            [.. kit.Parts.Select(InBlank)],
+            new(height, sum, Math.Abs(height - sum) < Tolerance.Joint));
+    }
+
+    /// <summary>Every tread has an end housed on each side: a tread without one is a joint that does not exist.</summary>
+    private static IEnumerable<JointProof> Unhoused(Kit kit)
+    {
+        foreach (var tread in kit.Parts.Where(p => p.Kind is PartKind.Tread or PartKind.TaperedTread))
+        {
+            foreach (var (side, boundary) in new[] { ("inner", kit.Plan.Inner), ("outer", kit.Plan.Outer) })
+            {
+                var carriers = boundary.Edges.Select(e => e.Carrier).ToHashSet();
+                if (!kit.Joints.Any(j => j.Male == tread.Id && carriers.Contains(j.Female)))
+                    yield return new($"{tread.Id}/{side}", "housed", tread.Id, side + " side", double.PositiveInfinity, kit.Plan.Job.Practice.Housing, 0, "no housing takes this end", false);
+            }
+        }
+    }
+
+    private static BlankProof InBlank(Part part)
+    {
+        var blank = part.Blank;
+        var outside = 0.0;
+        if (part.Kind == PartKind.Newel)
+        {
+            outside = Math.Max(part.FaceSide.Outline.Bounds.Height - blank.Length, part.FaceSide.Outline.Bounds.Width - blank.Width);
+            return new(part.Id, Math.Max(0, outside), outside <= Tolerance.Joint);
+        }
+        var rooms = blank.JointedUp.Select(j => j.Place).Prepend(new(0, 0, blank.Length, blank.Width)).ToList();
+        foreach (var point in part.FaceSide.Outline.Flattened(0.02).Select(blank.OnBoard))
+            outside = Math.Max(outside, rooms.Min(r => Math.Max(Math.Max(r.MinX - point.X, point.X - r.MaxX), Math.Max(r.MinY - point.Y, point.Y - r.MaxY))));
+        return new(part.Id, Math.Max(0, outside), outside <= 0.05);
     }
 }

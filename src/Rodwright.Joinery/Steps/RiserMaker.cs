@@ -19,8 +19,8 @@ internal static class RiserMaker
         return ((k - 1) * plan.Rise - (standsOnTop ? 0 : practice.Tread), top);
     }
 
-    /// <summary>The riser, with findings on ends that come out too thin.</summary>
-    public static Part Make(StairPlan plan, StepSections sections, List<Finding> findings)
+    /// <summary>The riser, with findings on ends that come out too thin, and how far each end enters its carrier, by joint.</summary>
+    public static Part Make(StairPlan plan, StepSections sections, List<Finding> findings, IDictionary<string, double> reaches)
     {
         var k = sections.Step;
         var practice = plan.Job.Practice;
@@ -33,6 +33,8 @@ internal static class RiserMaker
         var plan2 = outline.Moved(p => edge.ToLocal(new(p.X, p.Y, 0)).Face);
         var box = plan2.Bounds;
         var slanted = inner.Bevel.Degrees > 1e-6 || outer.Bevel.Degrees > 1e-6;
+        reaches[$"riser-{k}/{sections.Inner[0].Edge.Carrier}"] = inner.Reach;
+        reaches[$"riser-{k}/{sections.Outer[0].Edge.Carrier}"] = outer.Reach;
         Report(inner, "inner");
         Report(outer, "outer");
         return new()

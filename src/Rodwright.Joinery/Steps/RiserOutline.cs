@@ -13,7 +13,8 @@ internal static class RiserOutline
     /// <param name="Points">Its outline from the riser's face round to its back.</param>
     /// <param name="Left">Thickness left at full depth: t/cos a - d tan a, mm.</param>
     /// <param name="Bevel">a, the angle between the riser and the face's normal.</param>
-    public sealed record End(IReadOnlyList<Point2> Points, double Left, Angle Bevel);
+    /// <param name="Reach">How far it enters: the housing's depth, or less where it runs out to a point.</param>
+    public sealed record End(IReadOnlyList<Point2> Points, double Left, Angle Bevel, double Reach);
 
     /// <summary>The outline in plan, anticlockwise, and its two ends.</summary>
     public static (Path2 Outline, End Inner, End Outer) Of(StepSections riser, Practice practice)
@@ -34,7 +35,7 @@ internal static class RiserOutline
         var (cos, drift) = (along.Dot(into), along.Dot(edge.Along));
         var tan = drift / cos;
         var bevel = Angle.FromRadians(Math.Abs(Angle.Atan(tan)));
-        if (section.Butts || depth == 0) return new([face, end], section.Length, bevel);
+        if (section.Butts || depth == 0) return new([face, end], section.Length, bevel, 0);
         var left = section.Length - depth * Math.Abs(tan);
         // A riser so slanted that nothing is left at full depth runs out to a point before it.
         var reach = left > 0 ? depth : section.Length / Math.Abs(tan);
@@ -44,7 +45,7 @@ internal static class RiserOutline
         if (left > 0 || !section.HasBack) points.Add(end + reach * into + (shift < 0 && section.HasBack ? shift : 0) * edge.Along);
         points.Add(end);
         if (sections.Count > 1 && sections[1].Length > Tolerance.Same) points.Add(sections[1].Edge.From + sections[1].To * sections[1].Edge.Along);
-        return new(Dedupe(points), left, bevel);
+        return new(Dedupe(points), left, bevel, reach);
     }
 
     private static List<Point2> Dedupe(List<Point2> points)

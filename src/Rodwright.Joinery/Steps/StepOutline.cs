@@ -14,8 +14,8 @@ internal static class StepOutline
     public static Path2 OfTread(StepSections piece, Practice practice)
     {
         var points = new List<Point2>();
-        points.AddRange(Side(piece.Outer, practice, inner: false));
-        points.AddRange(Side(piece.Inner, practice, inner: true).Reverse());
+        points.AddRange(Side(piece, piece.Outer, practice, inner: false));
+        points.AddRange(Side(piece, piece.Inner, practice, inner: true).Reverse());
         return Path2.Polygon(Tidied(points));
     }
 
@@ -30,7 +30,7 @@ internal static class StepOutline
     /// <summary>Unit direction out of the stair, into whatever carries the edge.</summary>
     public static Vector2 Into(BoundaryEdge edge, bool inner) => inner ? edge.Along.Left : edge.Along.Right;
 
-    private static IEnumerable<Point2> Side(IReadOnlyList<Section> sections, Practice practice, bool inner)
+    private static IEnumerable<Point2> Side(StepSections piece, IReadOnlyList<Section> sections, Practice practice, bool inner)
     {
         for (var i = 0; i < sections.Count; i++)
         {
@@ -40,7 +40,9 @@ internal static class StepOutline
             var (from, to) = (edge.From + section.From * edge.Along, edge.From + section.To * edge.Along);
             if (section.HasFront) yield return from;
             yield return from + into;
-            yield return to + into;
+            // A back line that meets a newel's arris itself runs on inside it: the riser behind comes in by the next face.
+            var atArris = section.HasBack && inner && edge.Kind == BoundaryKind.NewelFace && Tolerance.IsSame(section.To, edge.Length);
+            yield return atArris && piece.Back.Cross(new(to + into, edge.Along)) is { } inside ? inside : to + into;
             if (section.HasBack) yield return to;
             if (i + 1 == sections.Count) continue;
             var next = sections[i + 1];

@@ -59,7 +59,18 @@ public sealed class SectionsOfPlan
             var edge = boundary.Edges[i];
             if (edge.Kind == BoundaryKind.NewelJog || edge.Length <= Tolerance.Same) continue;
             sections.Add(new(edge, i == first ? from : 0, i == last ? to : edge.Length, i == first, i == last,
-                BoundaryPlaces.Sine(edge, front), BoundaryPlaces.Sine(edge, back), edge.Kind == BoundaryKind.Wall));
+                BoundaryPlaces.On(edge, front) ?? double.NaN, BoundaryPlaces.Sine(edge, front), BoundaryPlaces.Sine(edge, back), edge.Kind == BoundaryKind.Wall));
+        }
+        // A line that meets a corner exactly leaves nothing on the edge beyond it.
+        if (sections.Count > 1 && sections[^1].Length < 1e-6)
+        {
+            sections.RemoveAt(sections.Count - 1);
+            sections[^1] = sections[^1] with { HasBack = true };
+        }
+        if (sections.Count > 1 && sections[0].Length < 1e-6)
+        {
+            sections.RemoveAt(0);
+            sections[0] = sections[0] with { HasFront = true };
         }
         return sections.ToImmutable();
     }
@@ -112,10 +123,10 @@ public sealed class SectionsOfPlan
             var bare = edge.Kind == BoundaryKind.Wall;
             var next = i + 1 < boundary.Edges.Length ? boundary.Edges[i + 1] : null;
             if (to <= edge.Length || next is not { Kind: BoundaryKind.StringFace or BoundaryKind.Wall } || edge.Kind == BoundaryKind.NewelFace)
-                return [new(edge, from, to, true, true, sine, sine, bare)];
+                return [new(edge, from, to, true, true, from, sine, sine, bare)];
             var onNext = BoundaryPlaces.On(next, back) ?? 0;
-            return [new(edge, from, edge.Length, true, false, sine, sine, bare),
-                new(next, 0, Math.Max(0, onNext), false, true, BoundaryPlaces.Sine(next, line.Line), BoundaryPlaces.Sine(next, line.Line), true)];
+            return [new(edge, from, edge.Length, true, false, from, sine, sine, bare),
+                new(next, 0, Math.Max(0, onNext), false, true, double.NaN, BoundaryPlaces.Sine(next, line.Line), BoundaryPlaces.Sine(next, line.Line), true)];
         }
     }
 }

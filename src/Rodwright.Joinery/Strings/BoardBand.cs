@@ -22,7 +22,7 @@ internal static class BoardBand
             {
                 if (bottom > across[^1] || bottom + width < across[0]) continue;
                 var outside = AreaBelow(ring, direction, bottom) + AreaBelow(ring, -direction, -(bottom + width));
-                if (outside >= best - 0.5) continue;
+                if (outside >= best - 1e-4) continue;
                 (best, at, grain) = (outside, bottom, direction);
             }
         }
@@ -30,7 +30,7 @@ internal static class BoardBand
         var corner = Point2.Origin + along.Min() * grain + at * grain.Left;
         var length = along.Max() - along.Min();
         var blank = new Blank(length, width, thickness, corner, grain, []);
-        return best < 1 ? blank : blank with { JointedUp = JointedUp(outline, blank) };
+        return best < 1e-3 ? blank : blank with { JointedUp = JointedUp(outline, blank) };
     }
 
     private static ImmutableArray<JointedPiece> JointedUp(Path2 outline, Blank blank)
@@ -40,8 +40,7 @@ internal static class BoardBand
         {
             var box = Box2.Of(rest.Flattened().Select(blank.OnBoard));
             if (box.Height < 0.05) continue;
-            var corner = blank.Corner + box.MinX * blank.Grain + box.MinY * blank.Grain.Left;
-            pieces.Add(new(((char)('a' + pieces.Count)).ToString(), box.MinY < 0 ? "lower edge" : "upper edge", box.Width, box.Height, corner, rest));
+            pieces.Add(new(((char)('a' + pieces.Count)).ToString(), box.MinY < 0 ? "lower edge" : "upper edge", box, rest));
         }
         return pieces.ToImmutable();
     }

@@ -15,6 +15,11 @@ public static class HousingShapes
     /// <param name="Shape">What is cut.</param>
     public sealed record Housing(Path2 Seat, Path2 Shape);
 
+    /// <summary>The nosing's edge against a face.</summary>
+    /// <param name="At">Where it, produced, meets the face's line.</param>
+    /// <param name="Sine">Sine of the angle between them.</param>
+    public sealed record NosingLine(double At, double Sine);
+
     /// <summary>Where along a face a housing may lie.</summary>
     /// <param name="From">Lower end of the board's body.</param>
     /// <param name="To">Upper end.</param>
@@ -23,29 +28,36 @@ public static class HousingShapes
     /// <summary>A tread's housing.</summary>
     /// <param name="from">Front of the section along the face.</param>
     /// <param name="to">Back of it.</param>
-    /// <param name="frontSine">Sine of the angle at its nosing; null when the section does not begin at the nosing.</param>
+    /// <param name="nosing">Where the nosing's edge, produced, meets the face's line; null when the front is square.</param>
     /// <param name="top">Height of the tread's surface.</param>
     /// <param name="wedge">Where its wedge space begins and ends along the face; null for none.</param>
     /// <param name="reach">Limits of the board.</param>
     /// <param name="practice">Sizes.</param>
-    public static Housing Tread(double from, double to, double? frontSine, double top, (double From, double To)? wedge, Reach reach, Practice practice)
+    public static Housing Tread(double from, double to, NosingLine? nosing, double top, (double From, double To)? wedge, Reach reach, Practice practice)
     {
         var under = top - practice.Tread;
         var end = Math.Min(to, reach.To);
-        var front = Front(Math.Max(from, reach.From), frontSine is { } sine && from >= reach.From - Tolerance.Same ? sine : null, top, practice);
+        var front = NosingRound.Front(Math.Max(from, reach.From), end, nosing, top, practice);
+        var begin = front[^1].At.X;
+        if (begin > end - Tolerance.Same)
+        {
+            // Less than the round lies on this face: it closes with its own upright end.
+            var whole = new Path2(front, true);
+            return new(whole, whole);
+        }
         var tail = new List<Vertex2> { new(new(end, under)), new(new(end, top)) };
         var seat = new Path2([.. front, .. tail], true);
         if (wedge is not { } w) return new(seat, seat);
         var thin = practice.TreadWedge.Thin;
-        var (a, b) = (Math.Max(w.From, front[^1].At.X), Math.Min(w.To, reach.To));
+        var (a, b) = (Math.Max(w.From, begin), Math.Min(w.To, reach.To));
         if (b - a < practice.TreadWedge.RunOn) return new(seat, seat);
         var thick = thin + (b - w.From) / practice.TreadWedge.Taper;
         List<Vertex2> outline = [.. front];
-        if (a > front[^1].At.X + Tolerance.Same) outline.Add(new(new(a, under)));
+        if (a > begin + Tolerance.Same) outline.Add(new(new(a, under)));
         outline.Add(new(new(a, under - thin - (a - w.From) / practice.TreadWedge.Taper)));
         outline.Add(new(new(b, under - thick)));
         if (b > end + Tolerance.Same) outline.Add(new(new(b, under)));
-        if (b >= end - Tolerance.Same && b <= end + Tolerance.Same) outline.Add(new(new(end, top)));
+        if (b <= end + Tolerance.Same) outline.Add(new(new(end, top)));
         else outline.AddRange(tail);
         return new(seat, new Path2(outline, true));
     }
@@ -73,33 +85,5 @@ public static class HousingShapes
         points.AddRange([new(end + thick, low), new(end + Math.Min(thick, wedge.Thin), start), new(end, start), new(end, top), new(from, top)]);
         if (runOn <= 0) points.RemoveAt(1);
         return new(seat, Path2.Polygon(points));
-    }
-
-    /// <summary>
-    /// The front of a tread's section, top to bottom: square, or rounded as the nosing; where the nosing meets the face at a slant the round is an ellipse,
-    /// drawn as arcs that leave it by less than 0.005.
-    /// </summary>
-    private static List<Vertex2> Front(double from, double? sine, double top, Practice practice)
-    {
-        var under = top - practice.Tread;
-        if (sine is not { } s) return [new(new(from, top)), new(new(from, under))];
-        var radius = practice.Tread / 2;
-        if (s > 1 - 1e-9) return [new(new(from + radius, top), 1), new(new(from + radius, under))];
-        const int pieces = 8;
-        var vertices = new List<Vertex2>();
-        for (var i = 0; i < pieces; i++)
-        {
-            var (a, m, b) = (On(i), On(i + 0.5), On(i + 1));
-            vertices.Add(new(a, Arc2.BulgeThrough(a, m, b)));
-        }
-        vertices.Add(new(On(pieces)));
-        return vertices;
-
-        // The half ellipse from the top edge round the nosing to the bottom edge.
-        Point2 On(double i)
-        {
-            var t = Math.PI * i / pieces;
-            return new(from + radius / s * (1 - Angle.Sin(t)), top - radius * (1 - Angle.Cos(t)));
-        }
     }
 }

@@ -35,10 +35,11 @@ public sealed record StringEdges(
         var upperEnd = last.Upper.Kind == StringEndKind.Head ? upper.LastStationAtHeight(last.Upper.Level + practice.Skirting) : last.Upper.At - practice.Newel / 2;
         var lowerEnd = last.Upper.Kind == StringEndKind.Head ? StringHousings.TrimmerAt(plan, last) : upperEnd;
         var lowerStart = lower.HeightAt(start) < floor ? lower.StationAtHeight(floor) : start;
+        var onFloor = lowerStart > lowerEnd - 1; // a string so short that all of it stands on the floor
 
         var easings = new List<Easing>();
         var upperPath = upper.Eased(start, upperEnd, practice.Easing, "upper", KeepsNosings, easings);
-        var lowerPath = lower.Eased(lowerStart, lowerEnd, practice.Easing, "lower", KeepsHousings, easings);
+        var lowerPath = onFloor ? Path2.Polyline(new Point2(start, floor), new Point2(lowerEnd, floor)) : lower.Eased(lowerStart, lowerEnd, practice.Easing, "lower", KeepsHousings, easings);
         var cover = nosings.Count == 0 ? practice.Margin : nosings.Min(n => upperPath.DistanceTo(n));
         return new(upperPath, lowerPath, [.. offsets], least, cover, [.. easings]);
 

@@ -58,16 +58,21 @@ internal static class StringHousings
         var (from, to) = (start + section.From, start + section.To);
         var riserAbove = plan.Riser(k + 1);
         var next = site.Face.Station(site.Inner ? riserAbove.Inner : riserAbove.Outer);
-        // Nothing can be driven where the piece's back lies round the corner of the room; it is glued and blocked there.
-        var canWedge = section.HasBack || site.Upper.Kind == StringEndKind.Newel;
         var thick = practice.Riser / section.BackSine;
+        // Nothing can be driven where the wedge would have to come round the corner of the room; the tread is glued and blocked there.
+        var canWedge = site.Upper.Kind == StringEndKind.CornerThrough
+            ? section.HasBack && next + thick + practice.TreadWedge.RunOn <= reach.To
+            : section.HasBack || site.Upper.Kind == StringEndKind.Newel;
         (double, double)? wedge = canWedge
             ? (Math.Max(next - practice.TreadWedge.Length, RiserBack(sections, site, k) ?? reach.From), next + thick + practice.TreadWedge.RunOn)
             : null;
         var top = k * plan.Rise;
-        var shape = HousingShapes.Tread(from, to, section.HasFront ? section.FrontSine : null, top, wedge, reach, practice);
+        var shape = HousingShapes.Tread(from, to, NosingOf(section, start), top, wedge, reach, practice);
         return (shape, section.HasFront && from >= reach.From ? new Point2(from, top) : null);
     }
+
+    private static HousingShapes.NosingLine? NosingOf(Section section, double start) =>
+        double.IsNaN(section.NosingAt) ? null : new(start + section.NosingAt, section.FrontSine);
 
     private static (HousingShapes.Housing, Point2?)? NosingOn(StairPlan plan, StringSite site, StepSections nosing, ImmutableArray<Section> side)
     {
@@ -75,7 +80,7 @@ internal static class StringHousings
         var start = site.Face.Station(section.Edge.From);
         var top = nosing.Step * plan.Rise;
         var none = new HousingShapes.Reach(double.NegativeInfinity, double.PositiveInfinity);
-        var shape = HousingShapes.Tread(start + section.From, start + section.To, section.FrontSine, top, null, none, plan.Job.Practice);
+        var shape = HousingShapes.Tread(start + section.From, start + section.To, NosingOf(section, start), top, null, none, plan.Job.Practice);
         return (shape, new Point2(start + section.From, top));
     }
 

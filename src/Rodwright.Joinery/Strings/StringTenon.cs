@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
 
@@ -16,10 +17,11 @@ namespace Rodwright.Joinery.Strings;
 /// <param name="Thickness">Bare-faced: taken off the face side.</param>
 /// <param name="Haunch">Length of the haunch in the gap.</param>
 /// <param name="PegBack">Peg centre from the shoulder, in the newel.</param>
+/// <param name="PegHeights">Height of the lower and the upper peg: the middle of its tenon, or as near as the newel's other joints allow.</param>
 /// <param name="Practice">Sizes of peg, draw and clearance.</param>
 public sealed record StringTenon(
     StringSite Site, bool IsUpper, string Newel, double Shoulder, double Length, double Bottom, double Top, double Thickness, double Haunch, double PegBack,
-    TenonPractice Practice)
+    ImmutableArray<double> PegHeights, TenonPractice Practice)
 {
     /// <summary>Depth of each of the three parts of the band, mm.</summary>
     public double Third => (Top - Bottom) / 3;
@@ -32,7 +34,4 @@ public sealed record StringTenon(
 
     /// <summary>Bottom and top of the lower and upper tenon.</summary>
     public (double Bottom, double Top)[] Tenons => [(Bottom, Bottom + Third), (Top - Third, Top)];
-
-    /// <summary>Heights of the two pegs: the middle of each tenon.</summary>
-    public double[] PegHeights => [Bottom + Third / 2, Top - Third / 2];
 }

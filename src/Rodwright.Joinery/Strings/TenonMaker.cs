@@ -26,6 +26,7 @@ internal static class TenonMaker
             var (development, edges) = strings.First(s => s.Development.Sites.Contains(tenons[i].Site));
             tenons[i] = At(tenons[i].Site, edges, tenons[i].IsUpper, length);
         }
+        PegPlaces.Settle(plan, tenons, findings);
         foreach (var tenon in tenons.Where(t => t.Length < practice.Tenon.Least - Tolerance.Same))
         {
             findings.Add(new("RW4004", Severity.Breach, tenon.Site.Name,
@@ -41,10 +42,11 @@ internal static class TenonMaker
             // Inside the board over the whole tenon: the lower of the upper edges, the higher of the lower ones, and clear of the floor.
             var top = Math.Min(GraphCut.HeightAt(edges.Upper, shoulder), Produced(edges.Upper, shoulder, tip, isUpper));
             var bottom = Math.Max(GraphCut.HeightAt(edges.Lower, shoulder), Produced(edges.Lower, shoulder, tip, isUpper));
-            if (!isUpper) bottom = Math.Max(bottom, site.Lower.Level + practice.CoverBelow);
+            bottom = Math.Max(bottom, site.Lower.Level + practice.CoverBelow);
+            var third = (top - bottom) / 3;
             return new(site, isUpper, isUpper ? site.Upper.Newel : site.Lower.Newel, shoulder, length, bottom, top,
                 practice.Tenon.Thickness ?? site.Thickness - practice.Housing, Math.Min(practice.Tenon.Haunch, length / 2),
-                Math.Min(practice.Tenon.PegBack, length / 2), practice.Tenon);
+                Math.Min(practice.Tenon.PegBack, length / 2), [bottom + third / 2, top - third / 2], practice.Tenon);
         }
 
         // The edge's end piece carried on straight past the shoulder.

@@ -1,5 +1,7 @@
+using Rodwright.Drawings.Fonts;
 using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets.Dimensions;
+using Rodwright.Geometry;
 
 namespace Rodwright.Rod.Sheets;
 
@@ -27,8 +29,12 @@ public sealed record SheetLettering(double Words, double Figures, double Mark, d
     /// <summary>The look of dimensions in this lettering.</summary>
     public DimensionStyle Dimensions => DimensionStyle.Usual with { TextHeight = Figures };
 
-    /// <summary>Paper needed beside a drawing for running ordinates whose figures have so many characters, mm.</summary>
-    public double OrdinateStrip(int characters) => 12 + characters * Figures * 0.75;
+    /// <summary>Paper needed beside a drawing for running ordinates, from their line to the end of the longest figure with its note, mm.</summary>
+    public double OrdinateStrip(IEnumerable<(double Value, string Note)> stops) =>
+        8.5 + stops.Max(s => Lettering.Width($"{Number.Print(s.Value)}  {s.Note}", Figures));
+
+    /// <summary>Paper needed beside a drawing for running ordinates of at most so many figures each, mm.</summary>
+    public double OrdinateStrip(int figures) => 8.5 + Lettering.Width(new string('0', figures), Figures);
 
     /// <summary>Paper needed beside a drawing for one row of chain dimensions, mm: a figure that finds no room climbs a tier.</summary>
     public double ChainStrip => 7 + 2.6 * Figures;

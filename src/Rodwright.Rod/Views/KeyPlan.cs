@@ -24,6 +24,7 @@ public static class KeyPlan
         var pieces = stair.Kit.Parts.Select(p => (Part: p, Outline: Footprint.Of(p))).ToList();
         var model = Box2.Empty;
         foreach (var (_, outline) in pieces) model = model.With(outline.Bounds);
+        foreach (var riser in plan.RiserLines) model = model.With(riser.Outer).With(riser.Inner);
         var inner = new Box2(box.MinX + 1, box.MinY + WordStrip, box.MaxX - 1, box.MaxY - 1);
         var ratio = Math.Max(model.Width / inner.Width, model.Height / inner.Height);
         var place = Placement.Centred(model, inner, Scale.OneTo(Math.Clamp(ratio, 1, 1000)));
@@ -43,11 +44,11 @@ public static class KeyPlan
             marks.Add(new FillMark([path], 0.85, Layer.Frame, part.Id));
             marks.Add(new StrokeMark(path, Thin with { Width = 0.25, Ink = 1 }, Layer.Frame, part.Id)); // a thin piece still shows
         }
-        marks.AddRange(Up(place.Map(plan.WalkingLine), inner, box.MinY));
+        marks.AddRange(Up(place.Map(plan.WalkingLine), place.Map(model)));
         return marks;
     }
 
-    private static IEnumerable<Mark> Up(Path2 line, Box2 inner, double floor)
+    private static IEnumerable<Mark> Up(Path2 line, Box2 drawn)
     {
         var points = line.Flattened(0.05);
         var (last, tip) = (points[^2], points[^1]);
@@ -57,9 +58,6 @@ public static class KeyPlan
         yield return new StrokeMark(line, pen, Layer.Frame);
         yield return new StrokeMark(Path2.Circle(points[0], 0.7), pen, Layer.Frame);
         yield return new StrokeMark(Path2.Polyline(back + wing, tip, back - wing), pen with { Width = 0.25 }, Layer.Frame);
-        var half = 3.0;
-        yield return new TextMark(
-            new(Math.Clamp(points[0].X, inner.MinX + half, inner.MaxX - half), Math.Max(floor + 1, inner.MinY - WordHeight - 1.4)), "up", WordHeight,
-            Layer.Frame, HorizontalAnchor.Middle);
+        yield return new TextMark(new(points[0].X, drawn.MinY - WordHeight - 1.2), "up", WordHeight, Layer.Frame, HorizontalAnchor.Middle);
     }
 }

@@ -84,5 +84,5 @@ public sealed class Boundary
     }
 
     /// <summary>Mirrored in the y axis, still in climbing order.</summary>
-    public Boundary Mirrored() => new(Edges.Select(e => e.Mirrored));
+    public Boundary Mirrored() => new(Edges.Select(e => e.Mirrored()));
 }

@@ -17,5 +17,5 @@ public sealed record BoundaryEdge(Point2 From, Point2 To, BoundaryKind Kind, str
     public Vector2 Along => (To - From).Unit;
 
     /// <summary>Mirrored in the y axis.</summary>
-    public BoundaryEdge Mirrored => this with { From = From.Mirrored, To = To.Mirrored };
+    public BoundaryEdge Mirrored() => this with { From = From.Mirrored, To = To.Mirrored };
 }

@@ -12,7 +12,7 @@ namespace Rodwright.Stairs.Plans;
 public sealed record NewelSite(string Id, string Name, string Mark, NewelRole Role, Point2 Centre, bool Inner)
 {
     /// <summary>Mirrored in the y axis.</summary>
-    public NewelSite Mirrored => this with { Centre = Centre.Mirrored };
+    public NewelSite Mirrored() => this with { Centre = Centre.Mirrored };
 }
 
 /// <summary>What a newel does in the stair.</summary>

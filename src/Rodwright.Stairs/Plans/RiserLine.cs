@@ -14,5 +14,5 @@ public sealed record RiserLine(int Number, Point2 Inner, Point2 Walking, Point2 
     public Line2 Line => Line2.Between(Inner, Outer);
 
     /// <summary>Mirrored in the y axis.</summary>
-    public RiserLine Mirrored => new(Number, Inner.Mirrored, Walking.Mirrored, Outer.Mirrored, new(-Up.X, Up.Y));
+    public RiserLine Mirrored() => new(Number, Inner.Mirrored, Walking.Mirrored, Outer.Mirrored, new(-Up.X, Up.Y));
 }

@@ -77,14 +77,14 @@ public sealed record StairPlan
     /// <summary>The whole plan mirrored in the y axis: the right-hand stair.</summary>
     public StairPlan Mirrored() => this with
     {
-        RiserLines = [.. RiserLines.Select(r => r.Mirrored)],
+        RiserLines = [.. RiserLines.Select(r => r.Mirrored())],
         Inner = Inner.Mirrored(),
         Outer = Outer.Mirrored(),
         // Kept in climbing order: mirrored and run backwards by the path, so turned round again.
         WalkingLine = WalkingLine.Mirrored().Reversed(),
-        Turn = Turn?.Mirrored,
-        Newels = [.. Newels.Select(n => n.Mirrored)],
-        Strings = [.. Strings.Select(n => n.Mirrored)],
+        Turn = Turn?.Mirrored(),
+        Newels = [.. Newels.Select(n => n.Mirrored())],
+        Strings = [.. Strings.Select(n => n.Mirrored())],
         IsMirrored = !IsMirrored,
     };
 }

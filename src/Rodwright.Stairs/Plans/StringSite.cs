@@ -20,5 +20,5 @@ public sealed record StringSite(
     string Id, string Name, string Mark, bool IsWall, bool Inner, Line2 Face, double Thickness, double Width, StringEnd Lower, StringEnd Upper)
 {
     /// <summary>Mirrored in the y axis.</summary>
-    public StringSite Mirrored => this with { Face = new(Face.Through.Mirrored, new(-Face.Along.X, Face.Along.Y)) };
+    public StringSite Mirrored() => this with { Face = new(Face.Through.Mirrored, new(-Face.Along.X, Face.Along.Y)) };
 }

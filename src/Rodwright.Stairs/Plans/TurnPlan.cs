@@ -20,5 +20,5 @@ public sealed record TurnPlan(
     Point2 Centre, int FirstLine, int LastLine, ImmutableArray<TaperedStep> Steps)
 {
     /// <summary>Mirrored in the y axis.</summary>
-    public TurnPlan Mirrored => this with { Centre = Centre.Mirrored };
+    public TurnPlan Mirrored() => this with { Centre = Centre.Mirrored };
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Geometry;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Rules;
@@ -38,9 +39,9 @@ public static class Judge
         return new(clause, outcome, found.Value, range, words, found.Where, "");
     }
 
-    /// <summary>Nearer to failing; where there is no limit, smaller.</summary>
+    /// <summary>Nearer to failing; where there is no limit, smaller. Of equals, whatever their rounding, the lowest step stands.</summary>
     private static bool Worse(LimitRange range, double a, double b) =>
-        range is { Least: null, Most: null } ? a < b : range.Spare(a) < range.Spare(b);
+        range is { Least: null, Most: null } ? a < b - Tolerance.Same : range.Spare(a) < range.Spare(b) - Tolerance.Same;
 
     private static Finding Say(StairPlan plan, ClauseCheck check)
     {

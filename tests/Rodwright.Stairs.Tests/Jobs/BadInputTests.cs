@@ -31,7 +31,7 @@ public sealed class BadInputTests
     [Fact]
     public void Every_code_of_the_reader_is_in_the_corpus()
     {
-        // Not errors, or hidden behind an earlier error on every job the ranges allow; each has its own test or reason here.
+        // A note, and two that never come alone; each has its own test below.
         string[] elsewhere = [JobCodes.Readings, JobCodes.RiserThickness, JobCodes.TreadThickness];
         var codes = typeof(JobCodes).GetFields().Select(f => (string)f.GetRawConstantValue()!).Except(elsewhere);
         Assert.Empty(codes.Except(BadInputs.All.Select(b => b.Code)));
@@ -64,6 +64,13 @@ public sealed class BadInputTests
     [Fact]
     public void A_field_in_the_wrong_group_is_told_where_it_belongs() =>
         Assert.Contains("practice", Assert.Single(JobFile.Read(GoodJob.With("\"width\": 860", "\"width\": 860, \"newel\": 90")).Findings).Hint, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_riser_as_thick_as_the_going_is_refused_and_so_is_the_wedge_behind_it()
+    {
+        var text = GoodJob.With("\"riser\": 12", "\"riser\": 50").Replace("\"going\": 225", "\"going\": 50");
+        Assert.Equal([("RW1054", "practice.riser"), ("RW1056", "practice.treadWedge.length")], JobFile.Read(text).Findings.Select(f => (f.Code, f.Where)));
+    }
 
     [Fact]
     public void A_tread_thicker_than_the_rise_is_refused()

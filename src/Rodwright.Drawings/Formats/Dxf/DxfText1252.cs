@@ -15,7 +15,7 @@ internal static class DxfText1252
         for (var i = 0; i < value.Length; i++)
         {
             var c = value[i];
-            if (c is '\\' || (c == '%' && i > 0 && value[i - 1] == '%')) Code(c);
+            if ((c == '\\' && i + 2 < value.Length && value[i + 1] is 'U' or 'M' && value[i + 2] == '+') || (c == '%' && i > 0 && value[i - 1] == '%')) Code(c);
             else if (c == '^') text.Append("^ "); // a caret alone starts a control code
             else if (c is >= ' ' and <= '~' or >= '\u00A0' and <= '\u00FF') text.Append(c);
             else if (c >= ' ' && c != '\u007F') Code(c);
@@ -36,6 +36,7 @@ internal static class DxfText1252
     /// <summary>A real number: at most six decimals, always with a point.</summary>
     public static string Real(double value)
     {
+        if (value == 0) return "0.0"; // half of what a file holds: every z
         var text = Number.Print(value, 6);
         return text.Contains('.', StringComparison.Ordinal) ? text : text + ".0";
     }

@@ -160,17 +160,25 @@ public sealed class SvgWriter : IMarkVisitor
             {
                 if (closing) break;
                 text.Append('L');
+                AppendPoint(b);
             }
-            else
-            {
-                // y runs down here, yet the picture is the same: what ran anticlockwise to the eye still does (sweep flag 0).
-                var radius = Print(Arc2.FromBulge(a, b, bulge).Radius);
-                text.Append('A').Append(radius).Append(' ').Append(radius).Append(" 0 ");
-                text.Append(Math.Abs(bulge) > 1 ? "1 " : "0 ").Append(bulge > 0 ? "0 " : "1 ");
-            }
-            AppendPoint(b);
+            else AppendArc(Arc2.FromBulge(a, b, bulge), b);
         }
         if (path.Closed) text.Append('Z');
+    }
+
+    // An arc near a half turn is written as a chord and a radius that hardly exceeds half of it, where a thousandth's rounding moves the
+    // crown by tenths of a millimetre: so no piece turns more than a quarter.
+    private void AppendArc(Arc2 arc, Point2 end)
+    {
+        var n = Math.Max(1, (int)Math.Ceiling(Math.Abs(arc.Sweep) / (Math.PI / 2) - 1e-9));
+        var radius = Print(arc.Radius);
+        for (var i = 1; i <= n; i++)
+        {
+            // y runs down here, yet the picture is the same: what ran anticlockwise to the eye still does (sweep flag 0).
+            text.Append('A').Append(radius).Append(' ').Append(radius).Append(arc.Sweep > 0 ? " 0 0 0 " : " 0 0 1 ");
+            AppendPoint(i == n ? end : arc.At((double)i / n));
+        }
     }
 
     private void AppendPoint(Point2 p) => text.Append(Print(p.X)).Append(' ').Append(Print(paperHeight - p.Y));

@@ -18,7 +18,7 @@ internal sealed record JobCheck(string Code, string Where, ImmutableArray<string
     public void Apply(JobReading reading, Job job)
     {
         if (!reading.IsSound([.. Reads]) || Find(job) is not { } pinch) return;
-        if (Severity == Severity.Error) reading.Refuse(Code, Where, pinch.Message, pinch.Hint);
+        if (Severity == Severity.Error) reading.Contradict(Code, Where, pinch.Message, pinch.Hint);
         else reading.Note(Code, Where, pinch.Message, pinch.Hint);
     }
 

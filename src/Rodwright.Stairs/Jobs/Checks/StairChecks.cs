@@ -42,10 +42,14 @@ internal static class StairChecks
     private static Pinch? TooManySteps(Job job) => job.Layout.Risers - 1 <= MostSteps ? null : new(
         $"the sequence has {job.Layout.Risers - 1} steps; at most {MostSteps} are set out", "one stair from floor to floor rarely has more than 16");
 
+    /// <summary>Whether there is a rise to compare with: not without steps, with too many of them, with readings that disagree, or when it is refused itself.</summary>
+    public static bool HasRise(Job job) => IsShared(job) && Rise(job) is null;
+
+    private static bool IsShared(Job job) => NoSteps(job) is null && TooManySteps(job) is null && Disagree(job) is null;
+
     private static Pinch? Rise(Job job)
     {
-        // Without steps, with too many of them or with readings that disagree there is no rise to speak of.
-        if (NoSteps(job) is not null || TooManySteps(job) is not null || Disagree(job) is not null) return null;
+        if (!IsShared(job)) return null;
         var (least, most) = (LeastRise * job.ModelScale, MostRise * job.ModelScale);
         if (job.Rise >= least && job.Rise <= most) return null;
         var fewest = Math.Ceiling(job.Survey.Height / (220 * job.ModelScale));

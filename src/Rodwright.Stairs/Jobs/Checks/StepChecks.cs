@@ -6,7 +6,7 @@ namespace Rodwright.Stairs.Jobs.Checks;
 /// <summary>Treads, risers and wedges against rise and going.</summary>
 internal static class StepChecks
 {
-    private static readonly ImmutableArray<string> Rise = ["survey", "layout.sequence"];
+    private static readonly ImmutableArray<string> Rise = ["survey", "layout.sequence", "modelScale"];
 
     public static ImmutableArray<JobCheck> All { get; } =
     [
@@ -14,13 +14,11 @@ internal static class StepChecks
             $"the nosing, {Mm(j.Practice.Nosing)}, is as deep as the going, {Mm(j.Going)}", "a nosing of 16 to 25 mm is usual")),
         new(JobCodes.RiserThickness, "practice.riser", ["going", "practice.riser"], j => j.Practice.Riser < j.Going ? null : new(
             $"the riser, {Mm(j.Practice.Riser)}, is as thick as the going is long, {Mm(j.Going)}", "risers of 9 to 14 mm are usual")),
-        new(JobCodes.TreadThickness, "practice.tread", [.. Rise, "practice.tread"], j => !HasRise(j) || j.Practice.Tread < j.Rise ? null : new(
+        new(JobCodes.TreadThickness, "practice.tread", [.. Rise, "practice.tread"], j => !StairChecks.HasRise(j) || j.Practice.Tread < j.Rise ? null : new(
             $"the tread, {Mm(j.Practice.Tread)}, is as thick as the rise is high, {Mm(j.Rise)}", "treads of 18 to 32 mm are usual")),
         new(JobCodes.TreadWedge, "practice.treadWedge.length", ["going", "practice.riser", "practice.treadWedge"], TreadWedge),
         new(JobCodes.RiserWedge, "practice.riserWedge.length", [.. Rise, "practice.tread", "practice.riserWedge"], RiserWedge),
     ];
-
-    private static bool HasRise(Job job) => job.Layout.Risers > 1 && job.Survey.FloorToFloor.Length > 0;
 
     private static Pinch? TreadWedge(Job job)
     {
@@ -33,7 +31,7 @@ internal static class StepChecks
 
     private static Pinch? RiserWedge(Job job)
     {
-        if (!HasRise(job)) return null;
+        if (!StairChecks.HasRise(job)) return null;
         var wedge = job.Practice.RiserWedge;
         return wedge.Length + wedge.RunOn <= job.Rise ? null : new(
             $"the riser wedge's space is {Mm(wedge.Length + wedge.RunOn)} tall (wedge {Mm(wedge.Length)}, run on {Mm(wedge.RunOn)}); the rise is {Mm(job.Rise)}",

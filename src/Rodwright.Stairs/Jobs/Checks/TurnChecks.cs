@@ -17,7 +17,7 @@ internal static class TurnChecks
         if (e is not { } at) return null;
         var half = job.Practice.Newel / 2;
         var (onNewel, pastNewel) = (half - job.Practice.Cover, half + job.Practice.Riser + job.Practice.Cover);
-        return onNewel < 0 || at <= onNewel || at >= pastNewel ? null : new(
+        return onNewel <= 0 || at <= onNewel || at >= pastNewel ? null : new(
             $"{name} {Mm(at)} puts the riser's housing on the newel's arris: with a newel of {Mm(job.Practice.Newel)} and {Mm(job.Practice.Cover)} cover it may be up to {Mm(onNewel)}, or {Mm(pastNewel)} and more",
             $"give {Mm(onNewel)} or less, or leave {name} out and let it be solved");
     }

@@ -41,8 +41,8 @@ public static class JobFields
             new ChoiceField<Sides>("left", "left side", SideKinds, JobCodes.Side, "side", "open: a newel string; wall: a wall string", s => SideKinds[(int)s.Left], (s, v) => s with { Left = (SideKind)SideKinds.IndexOf(v) }),
             new ChoiceField<Sides>("right", "right side", SideKinds, JobCodes.Side, "side", "open: a newel string; wall: a wall string", s => SideKinds[(int)s.Right], (s, v) => s with { Right = (SideKind)SideKinds.IndexOf(v) }),
         ]),
-        new NumberField<Job>("going", "going of the straight steps", new(60, 600, "mm"), "from riser face to riser face", j => j.Going, (j, v) => j with { Going = v }, required: true),
-        new NumberField<Job>("width", "width over the strings", new(150, 3000, "mm"), "outside to outside of the strings", j => j.Width, (j, v) => j with { Width = v }, required: true),
+        new NumberField<Job>("going", "going of the straight steps", new(20, 600, "mm"), "from riser face to riser face", j => j.Going, (j, v) => j with { Going = v }, required: true),
+        new NumberField<Job>("width", "width over the strings", new(60, 3000, "mm"), "outside to outside of the strings", j => j.Width, (j, v) => j with { Width = v }, required: true),
         new NumberField<Job>("modelScale", "scale of a teaching model", new(0.1, 1, ""), "1 for a stair; limits of the regulation are multiplied by it, timber is not", j => j.ModelScale, (j, v) => j with { ModelScale = v }),
         new GroupField<Job, Practice>("practice", "the shop's sizes and habits", "every one has a default of common practice", j => j.Practice, (j, v) => j with { Practice = v }, PracticeFields.All),
     ];

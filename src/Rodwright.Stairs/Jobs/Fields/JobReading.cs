@@ -16,11 +16,15 @@ internal sealed class JobReading
 
     public bool IsGiven(string path) => given.Contains(path);
 
+    /// <summary>Refuses a field: what was read of it cannot be compared with others.</summary>
     public void Refuse(string code, string where, string message, string hint)
     {
-        findings.Add(new(code, Severity.Error, where, message, hint));
+        Contradict(code, where, message, hint);
         refused.Add(where);
     }
+
+    /// <summary>Refuses a job whose fields, each in order, contradict one another. Hides no other contradiction: all are reported at once.</summary>
+    public void Contradict(string code, string where, string message, string hint) => findings.Add(new(code, Severity.Error, where, message, hint));
 
     public void Note(string code, string where, string message, string hint) =>
         findings.Add(new(code, Severity.Note, where, message, hint));

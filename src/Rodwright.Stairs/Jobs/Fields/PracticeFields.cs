@@ -9,13 +9,13 @@ internal static class PracticeFields
 
     private static ImmutableArray<Field<Board>> Board { get; } =
     [
-        Size<Board>("thickness", "thickness of the string", 9, 75, "finished", b => b.Thickness, (b, v) => b with { Thickness = v }),
-        Size<Board>("width", "width of the string", 60, 600, "finished; at tapered steps what lies outside it is jointed up", b => b.Width, (b, v) => b with { Width = v }),
+        Size<Board>("thickness", "thickness of the string", 4, 75, "finished", b => b.Thickness, (b, v) => b with { Thickness = v }),
+        Size<Board>("width", "width of the string", 25, 600, "finished; at tapered steps what lies outside it is jointed up", b => b.Width, (b, v) => b with { Width = v }),
     ];
 
     private static ImmutableArray<Field<WedgeShape>> Wedge { get; } =
     [
-        Size<WedgeShape>("length", "length of the wedge", 20, 300, "from the thin end to the riser's face, or to the underside of the tread below", w => w.Length, (w, v) => w with { Length = v }),
+        Size<WedgeShape>("length", "length of the wedge", 10, 300, "from the thin end to the riser's face, or to the underside of the tread below", w => w.Length, (w, v) => w with { Length = v }),
         Size<WedgeShape>("thin", "thin end of the wedge", 1, 15, "3 to 6 is usual", w => w.Thin, (w, v) => w with { Thin = v }),
         new NumberField<WedgeShape>("taper", "taper of the wedge", new(6, 40, ""), "thickens by 1 in this many; 12 to 16 is usual", w => w.Taper, (w, v) => w with { Taper = v }),
         Size<WedgeShape>("runOn", "run on of the wedge's space", 0, 80, "past the thick end, so that the wedge can be driven", w => w.RunOn, (w, v) => w with { RunOn = v }),
@@ -36,15 +36,15 @@ internal static class PracticeFields
 
     public static ImmutableArray<Field<Practice>> All { get; } =
     [
-        Size<Practice>("newel", "side of the square newel", 30, 250, "finished; trade stock", p => p.Newel, (p, v) => p with { Newel = v }),
+        Size<Practice>("newel", "side of the square newel", 15, 250, "finished; trade stock", p => p.Newel, (p, v) => p with { Newel = v }),
         new GroupField<Practice, Board>("wallString", "wall string", "its section, finished", p => p.WallString, (p, v) => p with { WallString = v }, Board),
         new GroupField<Practice, Board>("newelString", "newel string", "its section, finished", p => p.NewelString, (p, v) => p with { NewelString = v }, Board),
-        Size<Practice>("tread", "thickness of the treads", 6, 75, Common, p => p.Tread, (p, v) => p with { Tread = v }),
-        Size<Practice>("riser", "thickness of the risers", 3, 50, "12 in plywood", p => p.Riser, (p, v) => p with { Riser = v }),
+        Size<Practice>("tread", "thickness of the treads", 3, 75, Common, p => p.Tread, (p, v) => p with { Tread = v }),
+        Size<Practice>("riser", "thickness of the risers", 2, 50, "12 in plywood", p => p.Riser, (p, v) => p with { Riser = v }),
         Size<Practice>("nosing", "nosing", 0, 60, "in front of the riser face below it", p => p.Nosing, (p, v) => p with { Nosing = v }),
-        Size<Practice>("margin", "margin", 10, 200, "square from the margin line to the string's upper edge; usually 50 or more", p => p.Margin, (p, v) => p with { Margin = v }),
-        Size<Practice>("housing", "depth of the housings in strings", 2, 40, Common, p => p.Housing, (p, v) => p with { Housing = v }),
-        Size<Practice>("newelHousing", "depth of the housings in newels", 2, 60, "18 where the riser is screwed", p => p.NewelHousing, (p, v) => p with { NewelHousing = v }),
+        Size<Practice>("margin", "margin", 5, 200, "square from the margin line to the string's upper edge; usually 50 or more", p => p.Margin, (p, v) => p with { Margin = v }),
+        Size<Practice>("housing", "depth of the housings in strings", 1, 40, Common, p => p.Housing, (p, v) => p with { Housing = v }),
+        Size<Practice>("newelHousing", "depth of the housings in newels", 1, 60, "18 where the riser is screwed", p => p.NewelHousing, (p, v) => p with { NewelHousing = v }),
         Size<Practice>("cover", "cover to a newel's arris", 1, 60, "wood that must remain between a housing and the arris", p => p.Cover, (p, v) => p with { Cover = v }),
         Size<Practice>("nosingPastNewel", "nosing past the newel's face", 0, 60, "beyond it the nosing is notched round the newel", p => p.NosingPastNewel, (p, v) => p with { NosingPastNewel = v }),
         Size<Practice>("nosingCover", "cover over a nosing", 0, 100, "from a nosing to the string's upper edge, after easing", p => p.NosingCover, (p, v) => p with { NosingCover = v }),
@@ -59,10 +59,10 @@ internal static class PracticeFields
         new GroupField<Practice, WedgeShape>("treadWedge", "tread wedge", "the space for the wedge under a tread", p => p.TreadWedge, (p, v) => p with { TreadWedge = v }, Wedge),
         new GroupField<Practice, WedgeShape>("riserWedge", "riser wedge", "the space for the wedge behind a riser", p => p.RiserWedge, (p, v) => p with { RiserWedge = v }, Wedge),
         new GroupField<Practice, TenonPractice>("tenon", "string tenon", "from the string into the newel", p => p.Tenon, (p, v) => p with { Tenon = v }, Tenon),
-        Size<Practice>("railHeight", "height of the handrail", 200, 1200, "plumb above the pitch line", p => p.RailHeight, (p, v) => p with { RailHeight = v }),
+        Size<Practice>("railHeight", "height of the handrail", 100, 1200, "plumb above the pitch line", p => p.RailHeight, (p, v) => p with { RailHeight = v }),
         Size<Practice>("newelAboveRail", "newel above the rail", 0, 400, "above the highest rail at it", p => p.NewelAboveRail, (p, v) => p with { NewelAboveRail = v }),
         Size<Practice>("topNewelDrop", "drop of the top newel", 0, 600, "foot below the string's lower edge", p => p.TopNewelDrop, (p, v) => p with { TopNewelDrop = v }),
-        Size<Practice>("nosingPiece", "nosing piece, front to back", 20, 300, "of a landing or the upper floor", p => p.NosingPiece, (p, v) => p with { NosingPiece = v }),
+        Size<Practice>("nosingPiece", "nosing piece, front to back", 10, 300, "of a landing or the upper floor", p => p.NosingPiece, (p, v) => p with { NosingPiece = v }),
         Size<Practice>("glueStrip", "widest strip for glued-up treads", 40, 600, Common, p => p.GlueStrip, (p, v) => p with { GlueStrip = v }),
         Size<Practice>("riserEnd", "least thickness of a tapered riser's end", 0.5, 20, "at full depth of its housing", p => p.RiserEnd, (p, v) => p with { RiserEnd = v }),
         new TextField<Practice>("timber", "timber", 40, "of strings, treads and newels, as on the parts list", p => p.Timber, (p, v) => p with { Timber = v }),

@@ -1,0 +1,51 @@
+using Rodwright.Geometry;
+using Rodwright.Joinery.Joints;
+using Rodwright.Joinery.Parts;
+
+namespace Rodwright.Joinery.Proof;
+
+/// <summary>Proves faces that only meet, and the corner of the wall strings.</summary>
+internal static class MeetingProof
+{
+    /// <summary>The riser's face against the back of the tread below it, or the riser standing on that tread.</summary>
+    public static JointProof RiserToTread(Joint joint, Part riser, Part tread, bool standsOn)
+    {
+        var (r, t) = (Prism.Of(riser), Prism.Of(tread));
+        if (standsOn)
+        {
+            var step = Math.Abs(r.Bottom - t.Top);
+            return new(joint.Id, "stands on", riser.Id, tread.Id, step, 0, 0, "", step <= Tolerance.Joint);
+        }
+        var face = riser.FaceSide.Frame;
+        var backs = t.Plan.Select(p => face.ToLocal(new(p.X, p.Y, 0))).Where(p => Math.Abs(p.W) <= 1).ToList();
+        var gap = backs.Count < 2 ? double.PositiveInfinity : backs.Select(p => Math.Abs(p.W)).Order().Take(2).Max();
+        var meets = backs.Count >= 2 ? backs.Max(p => p.Face.X) - backs.Min(p => p.Face.X) : 0;
+        var shares = Math.Min(r.Top, t.Top) - Math.Max(r.Bottom, t.Bottom);
+        return new(joint.Id, "glued and screwed", riser.Id, tread.Id, gap, 0, 0, "", gap <= Tolerance.Joint && meets > 1 && shares > Tolerance.Joint);
+    }
+
+    /// <summary>A tread's or nosing piece's underside on the riser's top edge.</summary>
+    public static JointProof TreadOnRiser(Joint joint, Part tread, Part riser)
+    {
+        var gap = Math.Abs(Prism.Of(tread).Bottom - Prism.Of(riser).Top);
+        return new(joint.Id, "rests on", tread.Id, riser.Id, gap, 0, 0, "", gap <= Tolerance.Joint);
+    }
+
+    /// <summary>The upper wall string's end in the face of the lower one.</summary>
+    public static JointProof Corner(Joint joint, Part male, Part female)
+    {
+        var cut = female.Cuts.First(c => c.Joint == joint.Id);
+        var frame = female.Faces[cut.Face].Frame;
+        var own = male.FaceSide.Outline;
+        var ends = own.Vertices.Select(v => frame.ToLocal(male.FaceSide.Frame.ToWorld(v.At))).ToList();
+        var reach = -ends.Min(p => p.W);
+        // The end grain: the corners of the outline furthest in, and the same at the board's back.
+        var face = ends.Where(p => -p.W > reach - Tolerance.Joint).Select(p => p.Face).ToList();
+        var back = own.Vertices.Select(v => frame.ToLocal(male.FaceSide.Frame.ToWorld(v.At, -male.FaceSide.Thickness)))
+            .Where(p => -p.W > reach - Tolerance.Joint).Select(p => p.Face);
+        var end = Box2.Of(face.Concat(back));
+        var housing = cut.Shape.Bounds;
+        var gap = new[] { end.MinX - housing.MinX, end.MaxX - housing.MaxX, end.MinY - housing.MinY, end.MaxY - housing.MaxY }.Max(Math.Abs);
+        return new(joint.Id, "let in at the corner", male.Id, female.Id, gap, joint.Depth, reach, "", gap <= Tolerance.Joint && Math.Abs(reach - joint.Depth) <= Tolerance.Joint);
+    }
+}

@@ -1,0 +1,93 @@
+using Rodwright.Drawings.Fonts;
+using Rodwright.Drawings.Marks;
+using Rodwright.Drawings.Sheets;
+using Rodwright.Drawings.Sheets.Dimensions;
+using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
+using Rodwright.Rod.Sheets;
+
+namespace Rodwright.Rod.Views;
+
+/// <summary>Words on a plan: riser numbers, goings on the walking line, marks of strings and newels.</summary>
+public static class PlanLabels
+{
+    /// <summary>The lettering.</summary>
+    /// <param name="view">What is drawn.</param>
+    /// <param name="place">Where.</param>
+    /// <param name="lettering">Heights.</param>
+    /// <param name="drawn">Lines and figures already there.</param>
+    /// <param name="room">Where labels may go.</param>
+    public static IReadOnlyList<Mark> Draw(PlanView view, Placement place, SheetLettering lettering, IReadOnlyList<Mark> drawn, Box2 room)
+    {
+        var plan = view.Stair.Plan;
+        var marks = new List<Mark>();
+        var height = Math.Min(lettering.Figures, 0.5 * place.Map(plan.Going) - 1.2);
+        if (height < 1.8) height = lettering.Words;
+        foreach (var riser in plan.RiserLines)
+        {
+            var text = Number.Print(riser.Number, 0);
+            var clear = Math.Abs(riser.Up.X) * Lettering.Width(text, height) / 2 + Math.Abs(riser.Up.Y) * height / 2 + 1.3;
+            var width = place.Map(riser.Outer.DistanceTo(riser.Inner));
+            var at = place.Map(riser.Outer.Towards(riser.Inner, Math.Clamp((2 * lettering.Figures + 4) / width, 0.2, 0.3))) + clear * riser.Up;
+            marks.Add(new TextMark(at, text, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, of: $"riser-{Number.Print(riser.Number, 0)}"));
+        }
+        var placer = new LabelPlacer(room);
+        placer.Avoid(drawn);
+        foreach (var strip in PlanFigures.Strips(view, place, room)) placer.Avoid(strip);
+        placer.Avoid(marks);
+        foreach (var going in Goings(view, place, lettering.Words))
+        {
+            marks.Add(going);
+            placer.Avoid([going]);
+        }
+        Say("up", place.Map(plan.Riser(1).Walking) - new Vector2(0, 1), lettering.Figures, 1.5, null);
+        foreach (var (part, outline) in view.Newels)
+        {
+            var side = Number.Print(view.Stair.Job.Practice.Newel);
+            Say($"{part.Mark} {side} × {side}", place.Map(outline.Bounds.Centre), lettering.Words, 1.2 + place.Map(outline.Bounds.Width / 2), part);
+        }
+        foreach (var (part, _) in view.Strings) Say(part.Mark, place.Map(Beside(view, part)), lettering.Figures, 1, part);
+        return marks;
+
+        void Say(string words, Point2 near, double size, double gap, Part? part)
+        {
+            if (placer.Place(words, near, size, gap: gap, bold: part is { Kind: not PartKind.Newel }, of: part?.Id) is { } label) marks.AddRange(label.Marks);
+        }
+    }
+
+    /// <summary>A point on a string's face (on the back of one that stands free) halfway between two risers, near its middle.</summary>
+    private static Point2 Beside(PlanView view, Part part)
+    {
+        var board = view.Stair.Kit.Strings.First(b => b.Part.Id == part.Id);
+        var stations = board.PitchPoints.Select(p => p.At.X).Where(s => s > board.Outline.Bounds.MinX && s < board.Outline.Bounds.MaxX).ToList();
+        var i = (stations.Count - 1) / 2;
+        var s = stations.Count < 2 ? board.Outline.Bounds.Centre.X : (stations[i] + stations[i + 1]) / 2;
+        var frame = part.FaceSide.Frame;
+        return board.Site.Face.At(s) + (part.Kind == PartKind.NewelString ? -part.FaceSide.Thickness : 0) * new Vector2(frame.W.X, frame.W.Y);
+    }
+
+    /// <summary>Goings of the tapered steps, and of one straight step of each flight, outside the walking line, where there is more room.</summary>
+    private static IEnumerable<TextMark> Goings(PlanView view, Placement place, double height)
+    {
+        var plan = view.Stair.Plan;
+        var tapered = plan.Turn?.Steps.ToDictionary(s => s.Number) ?? [];
+        var said = false;
+        for (var k = 1; k < plan.Risers; k++)
+        {
+            if (plan.Steps[k - 1] is Stairs.Plans.StepKind.Landing) { said = false; continue; }
+            var isTapered = tapered.TryGetValue(k, out var step);
+            if (!isTapered && said) continue;
+            said = !isTapered;
+            var (a, b) = (plan.Riser(k), plan.Riser(k + 1));
+            var going = isTapered ? step!.GoingChord : plan.Going;
+            var along = (b.Walking - a.Walking).Unit;
+            var toOuter = (a.Outer.Towards(b.Outer, 0.5) - a.Walking.Towards(b.Walking, 0.5)).Unit;
+            var across = along.Left.Dot(toOuter) > 0 ? along.Left : along.Right;
+            // The line bulges outwards past its chord.
+            var bulge = isTapered ? going * going / (8 * plan.WalkingRadius) : 0;
+            var text = new TextMark(place.Map(a.Walking.Towards(b.Walking, 0.5)) + (height / 2 + 1.2 + place.Map(bulge)) * across, Number.Print(going), height, Layer.Dimension,
+                HorizontalAnchor.Middle, VerticalAnchor.Middle, Reading.TurnOf(along));
+            if (text.Width < place.Map(going - view.Stair.Job.Practice.Nosing) - 0.6) yield return text;
+        }
+    }
+}

@@ -1,0 +1,71 @@
+using Rodwright.Drawings.Marks;
+using Rodwright.Drawings.Sheets;
+using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
+
+namespace Rodwright.Rod.Views;
+
+/// <summary>Draws the stair in plan: walls, risers, nosings, walking line, strings, newels.</summary>
+public static class PlanMarks
+{
+    /// <summary>Depth of the hatched band that stands for a wall, mm of paper.</summary>
+    public const double WallDepth = 3;
+
+    private const double WallRunOn = 5;
+
+    /// <summary>All lines and tints, without lettering.</summary>
+    public static IReadOnlyList<Mark> Draw(PlanView view, Placement place)
+    {
+        var plan = view.Stair.Plan;
+        var marks = new List<Mark>();
+        foreach (var wall in view.Walls) marks.AddRange(Wall(place.Map(wall)));
+        foreach (var (riser, line) in view.Nosings) marks.Add(place.Stroke(line, Pens.Nosing, Layer.Nosing, $"riser-{Number.Print(riser, 0)}"));
+        foreach (var riser in plan.RiserLines)
+            marks.Add(place.Stroke(Path2.Polyline(riser.Inner, riser.Outer), RodPens.RiserFace(place.Scale), Layer.Visible, $"riser-{Number.Print(riser.Number, 0)}"));
+        marks.AddRange(WalkingLine(place.Map(plan.WalkingLine)));
+        foreach (var (part, outline) in view.Strings) marks.AddRange(Piece(part, place.Map(outline), Pens.Visible));
+        foreach (var (part, outline) in view.Newels) marks.AddRange(Piece(part, place.Map(outline), Pens.Outline));
+        if (place.Scale.Ratio <= 5) marks.AddRange(HousedEnds(view, place));
+        return marks;
+    }
+
+    private static IEnumerable<Mark> Piece(Part part, Path2 outline, Pen pen)
+    {
+        yield return new FillMark([outline], 0, Layer.Visible, part.Id);
+        yield return new StrokeMark(outline, pen, Layer.Visible, part.Id);
+    }
+
+    /// <summary>Ends of treads and risers in strings and newels: hidden, seen only through the pieces that take them.</summary>
+    private static IEnumerable<Mark> HousedEnds(PlanView view, Placement place)
+    {
+        var ends = view.Stair.Kit.Parts
+            .Where(p => p.Kind is PartKind.Tread or PartKind.TaperedTread or PartKind.NosingPiece)
+            .Select(p => place.Stroke(Footprint.Of(p), Pens.Hidden, Layer.Hidden, p.Id)).ToList();
+        foreach (var (_, outline) in view.Strings.Concat(view.Newels))
+        {
+            var window = place.Map(outline.Bounds);
+            var seen = ends.Where(e => e.Bounds.Overlaps(window)).ToList();
+            if (seen.Count > 0) yield return new ClipMark(window, seen);
+        }
+    }
+
+    private static IEnumerable<Mark> Wall(Path2 face)
+    {
+        var points = face.Vertices.Select(v => v.At).ToList();
+        points[0] -= WallRunOn * (points[1] - points[0]).Unit;
+        points[^1] += WallRunOn * (points[^1] - points[^2]).Unit;
+        var back = PlanView.Offset(points, WallDepth).Vertices.Select(v => v.At).Reverse();
+        foreach (var line in Hatch.Lines([Path2.Polygon([.. points, .. back])], 1.4, Angle.FromDegrees(45), Layer.Site)) yield return line;
+        yield return new StrokeMark(Path2.Polyline(points), Pens.Visible, Layer.Site);
+    }
+
+    private static IEnumerable<Mark> WalkingLine(Path2 line)
+    {
+        var points = line.Flattened(0.02);
+        var along = (points[^1] - points[^2]).Unit;
+        var (back, wing) = (points[^1] - 3.5 * along, 1.1 * along.Left);
+        yield return new StrokeMark(line, Pens.Centre, Layer.Centre, "walking-line");
+        yield return new StrokeMark(Path2.Circle(points[0], 1), Pens.Centre with { Dash = Dash.None }, Layer.Centre, "walking-line");
+        yield return new StrokeMark(Path2.Polyline(back + wing, points[^1], back - wing), Pens.Nosing with { Dash = Dash.None }, Layer.Centre, "walking-line");
+    }
+}

@@ -1,0 +1,124 @@
+using Rodwright.Drawings.Marks;
+using Rodwright.Drawings.Sheets;
+using Rodwright.Drawings.Sheets.Dimensions;
+using Rodwright.Geometry;
+using Rodwright.Joinery.Strings;
+using Rodwright.Rod.Sheets;
+using Rodwright.Stairs.Plans;
+
+namespace Rodwright.Rod.Views;
+
+/// <summary>Running ordinates of a string in development: s below it, heights at its upper end, each from one datum.</summary>
+public static class StringFigures
+{
+    private const double Off = 7; // from the drawing to the line of ordinates, mm of paper
+
+    /// <summary>The room a view needs with its figures.</summary>
+    public static ViewNeed Need(StringView view, SheetLettering lettering)
+    {
+        var (below, beside) = (Off + lettering.OrdinateStrip(Stations(view)), Off + lettering.OrdinateStrip(Heights(view)));
+        var side = 8 + lettering.Figures;
+        return new(view.Bounds.Width, view.Bounds.Height, view.Sense > 0 ? side : beside, view.Sense > 0 ? beside : side, 7 + 2 * lettering.Figures, below);
+    }
+
+    /// <summary>The ordinates.</summary>
+    public static IReadOnlyList<Mark> Draw(StringView view, Placement place, SheetLettering lettering)
+    {
+        var box = place.Map(view.Bounds);
+        var below = Stations(view).Select(x => new DimensionStop(new(place.Map(view.At(x.Value, 0)).X, box.MinY), x.Value, x.Note));
+        var far = view.Sense > 0 ? box.MaxX : box.MinX;
+        var beside = Heights(view).Select(x => new DimensionStop(new(far, place.Map(new Point2(0, x.Value)).Y), x.Value, x.Note));
+        var along = new Vector2(view.Sense, 0);
+        return
+        [
+            .. RunningDimension.Draw(below, new(new(0, box.MinY - Off), along), lettering.Dimensions),
+            .. RunningDimension.Draw(beside, new(new(far + view.Sense * Off, 0), new(0, 1)), lettering.Dimensions),
+        ];
+    }
+
+    private static List<(double Value, string Note)> Stations(StringView view)
+    {
+        var stops = view.PitchPoints.Select(p => (p.At.X, $"riser {Number.Print(p.Riser, 0)}")).ToList();
+        foreach (var board in view.Boards)
+        {
+            var site = board.Site;
+            var (low, high) = (board.LowerEdge.Vertices, board.UpperEdge.Vertices);
+            switch (site.Lower.Kind)
+            {
+                case StringEndKind.Foot:
+                    Add(high[0].At.X, "foot");
+                    if (low[0].At.X > high[0].At.X + 1) Add(low[0].At.X, "level cut");
+                    break;
+                case StringEndKind.Newel:
+                    Add(site.Lower.At, "centre");
+                    break;
+                case StringEndKind.CornerLetIn:
+                    Add(site.Lower.At, "corner");
+                    if (view.Boards.Length == 1) Add(board.Outline.Bounds.MinX, "end, let in");
+                    break;
+                default: break;
+            }
+            switch (site.Upper.Kind)
+            {
+                case StringEndKind.Newel:
+                    Add(site.Upper.At, "centre");
+                    break;
+                case StringEndKind.CornerThrough:
+                    if (view.Boards.Length == 1) Add(site.Upper.At, "corner");
+                    if (view.Boards.Length == 1) Add(board.Outline.Bounds.MaxX, "end, through");
+                    break;
+                case StringEndKind.Head:
+                    Add(low[^1].At.X, "trimmer");
+                    Add(high[^1].At.X, "end");
+                    break;
+                default: break;
+            }
+            foreach (var tenon in board.Tenons)
+            {
+                Add(tenon.Shoulder, "shoulder");
+                Add(tenon.Tip, "tenon");
+            }
+        }
+        return Merged(stops);
+
+        void Add(double s, string note) => stops.Add((s, note));
+    }
+
+    private static List<(double Value, string Note)> Heights(StringView view)
+    {
+        var stops = view.PitchPoints.Select(p => (p.At.Y, view.Stair.Plan.Steps[p.Riser - 1] switch
+        {
+            StepKind.Landing => "landing",
+            StepKind.Floor => "upper floor",
+            _ => $"tread {Number.Print(p.Riser, 0)}",
+        })).ToList();
+        if (view.HasFloor) stops.Add((view.Floor, "floor"));
+        foreach (var board in view.Boards)
+        {
+            if (board.Site.Lower.Kind == StringEndKind.Foot) stops.Add((board.UpperEdge.Vertices[0].At.Y, "foot"));
+            if (board.Site.Upper.Kind == StringEndKind.Head)
+            {
+                stops.Add((view.Stair.Job.Practice.FloorBoards is var boards ? board.Site.Upper.Level - boards : 0, "seat"));
+                stops.Add((board.UpperEdge.Vertices[^1].At.Y, "head"));
+            }
+            foreach (var tenon in board.Tenons)
+            {
+                stops.Add((tenon.Bottom, "tenon"));
+                stops.Add((tenon.Top, "tenon"));
+            }
+        }
+        return Merged(stops);
+    }
+
+    /// <summary>Two things at one station are one stop with both names.</summary>
+    private static List<(double Value, string Note)> Merged(List<(double Value, string Note)> stops)
+    {
+        var merged = new List<(double Value, string Note)>();
+        foreach (var stop in stops.OrderBy(s => s.Value))
+        {
+            if (merged.Count == 0 || stop.Value - merged[^1].Value > 0.05) merged.Add(stop);
+            else if (!merged[^1].Note.Contains(stop.Note, StringComparison.Ordinal)) merged[^1] = (merged[^1].Value, $"{merged[^1].Note}, {stop.Note}");
+        }
+        return merged;
+    }
+}

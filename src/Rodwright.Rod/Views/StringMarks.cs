@@ -1,0 +1,103 @@
+using Rodwright.Drawings.Marks;
+using Rodwright.Drawings.Sheets;
+using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Strings;
+using Rodwright.Stairs.Plans;
+
+namespace Rodwright.Rod.Views;
+
+/// <summary>Draws strings in development: first the faint lines, then housings, then the lines to cut.</summary>
+public static class StringMarks
+{
+    /// <summary>All lines and tints of a view, without lettering.</summary>
+    public static IReadOnlyList<Mark> Draw(StringView view, Placement place)
+    {
+        var marks = new List<Mark>();
+        Faint(view, place, marks);
+        foreach (var board in view.Boards)
+        {
+            var own = new List<Mark>();
+            Board(view, board, place, own);
+            marks.Add(new GroupMark(board.Part.Id, board.Part.Name, own));
+        }
+        foreach (var p in view.PitchPoints) marks.Add(new FillMark([Path2.Circle(place.Map(view.At(p.At.X, p.At.Y)), 0.55)], 1, Layer.Construction));
+        return marks;
+    }
+
+    private static void Faint(StringView view, Placement place, List<Mark> marks)
+    {
+        var box = view.Bounds;
+        var far = view.Sense > 0 ? box.MaxX : box.MinX;
+        foreach (var p in view.PitchPoints)
+        {
+            var at = view.At(p.At.X, p.At.Y);
+            marks.Add(place.Stroke(Path2.Polyline(new Point2(at.X, box.MinY), at, new Point2(far, at.Y)), Pens.Construction, Layer.Construction));
+        }
+        var s = (From: Math.Max(view.From, view.Boards[0].Margin[0].X), To: Math.Min(view.To, view.Boards[0].Margin[^1].X));
+        var margin = GraphCut.Between(Path2.Polyline(view.Boards[0].Margin), s.From, s.To);
+        marks.Add(place.Stroke(Path2.Polyline(margin.Vertices.Select(v => view.At(v.At.X, v.At.Y))), RodPens.MarginLine, Layer.Construction));
+        foreach (var part in view.Parts) marks.Add(place.Stroke(part.Blank.Outline, RodPens.Stock, Layer.Construction, part.Id));
+        if (view.HasFloor)
+            marks.Add(place.Stroke(Path2.Polyline(new Point2(box.MinX, view.Floor), new Point2(box.MaxX, view.Floor)), Pens.Visible, Layer.Site));
+        foreach (var site in view.Boards.Select(b => b.Site))
+        {
+            if (site.Lower.Kind == StringEndKind.Newel) marks.Add(Plumb(view, place, site.Lower.At, site));
+            if (site.Upper.Kind == StringEndKind.Newel) marks.Add(Plumb(view, place, site.Upper.At, site));
+        }
+        if (view.Corner is { } corner) marks.Add(Plumb(view, place, corner, view.Boards[0].Site));
+    }
+
+    /// <summary>A centre line: through the height of the board there, and down to the ordinates.</summary>
+    private static StrokeMark Plumb(StringView view, Placement place, double s, StringSite site)
+    {
+        var outline = view.Boards.First(b => ReferenceEquals(b.Site, site)).Outline;
+        var box = outline.Bounds;
+        var edge = Math.Clamp(s, box.MinX, box.MaxX);
+        var top = outline.Vertices.Where(v => Math.Abs(v.At.X - edge) < 0.25 * box.Width).Max(v => v.At.Y);
+        return place.Stroke(Path2.Polyline(view.At(s, view.Bounds.MinY), view.At(s, top + 5 * place.Scale.Ratio)), Pens.Centre, Layer.Centre);
+    }
+
+    private static void Board(StringView view, StringBoard board, Placement place, List<Mark> marks)
+    {
+        var part = board.Part;
+        foreach (var piece in part.Blank.JointedUp)
+        {
+            var shape = place.Map(piece.Shape);
+            marks.AddRange(Hatch.Lines([shape], 2, Angle.FromDegrees(45), Layer.Tint, Pens.Hatch with { Ink = 0.4 }, part.Id));
+        }
+        var sunk = part.Cuts.Where(c => c.Kind is CutKind.Housing or CutKind.CornerHousing).ToList();
+        foreach (var cut in sunk) marks.Add(new FillMark([place.Map(cut.Shape)], 0.1, Layer.Housing, part.Id));
+        foreach (var cut in part.Cuts.Where(c => c.Kind == CutKind.TenonCheek)) marks.Add(new FillMark([place.Map(cut.Shape)], 0.05, Layer.Tenon, part.Id));
+        var housing = RodPens.Housing(place.Scale);
+        var lines = new List<Mark>();
+        foreach (var cut in sunk)
+        {
+            if (cut.Seat is { } seat && place.Scale.Ratio <= 5) marks.Add(place.Stroke(seat, RodPens.Seat, Layer.Construction, part.Id));
+            lines.Add(place.Stroke(cut.Shape, housing, Layer.Housing, part.Id));
+        }
+        foreach (var cut in part.Cuts)
+        {
+            if (cut.Kind == CutKind.Bore) lines.Add(place.Stroke(cut.Shape, housing, Layer.Bore, part.Id));
+            if (cut.Kind == CutKind.TenonCheek) lines.Add(place.Stroke(cut.Shape, housing, Layer.Tenon, part.Id));
+        }
+        lines.Add(place.Stroke(part.FaceSide.Outline, Pens.Outline, Layer.OutlineToCut, part.Id));
+        marks.AddRange(Split(view, board, place, lines));
+    }
+
+    /// <summary>What lies past the corner in a development of two boards is behind the other board: dashed.</summary>
+    private static IEnumerable<Mark> Split(StringView view, StringBoard board, Placement place, List<Mark> lines)
+    {
+        if (view.Corner is not { } corner) return lines;
+        var isLower = ReferenceEquals(board, view.Boards[0]);
+        var box = Mark.BoundsOf(lines).Grown(1);
+        var cut = place.Map(view.At(corner, 0)).X;
+        var keepsLess = isLower == view.Sense > 0;
+        var (less, more) = (box with { MaxX = cut + 0.25 }, box with { MinX = cut - 0.25 });
+        return
+        [
+            new ClipMark(keepsLess ? more : less, lines.OfType<StrokeMark>().Select(l => l with { Pen = Pens.Hidden, Layer = Layer.Hidden })),
+            new ClipMark(keepsLess ? less : more, lines),
+        ];
+    }
+}

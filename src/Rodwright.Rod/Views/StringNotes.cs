@@ -1,0 +1,39 @@
+using Rodwright.Geometry;
+using Rodwright.Joinery.Strings;
+
+namespace Rodwright.Rod.Views;
+
+/// <summary>What is said of string boards beside the drawing: looked at which way, timber, what is jointed up, ends.</summary>
+public static class StringNotes
+{
+    /// <summary>One short paragraph a line.</summary>
+    public static IEnumerable<string> Of(StringView view)
+    {
+        yield return $"Looked at: face side; up is to the {(view.Sense > 0 ? "right" : "left")}";
+        foreach (var board in view.Boards)
+        {
+            var (part, blank) = (board.Part, board.Part.Blank);
+            yield return $"{part.Mark}: board {Sizes(blank.Length, blank.Width)} × {Number.Print(blank.Thickness)} {part.Material}";
+            foreach (var piece in blank.JointedUp) yield return $"{part.Mark}{piece.Mark}, {piece.Edge}: {Sizes(piece.Length, piece.Width)}";
+        }
+        if (view.Boards[0].LeastWidth > 0)
+            yield return $"Least width, straight steps: {Number.Print(view.Boards[0].LeastWidth)}";
+        var practice = view.Stair.Job.Practice;
+        yield return $"Margin {Number.Print(practice.Margin)}, housings {Number.Print(practice.Housing)} deep";
+        if (view.Corner is not null)
+            yield return $"Past the corner: {view.Boards[0].Part.Mark} {Number.Print(view.Boards[0].Site.Thickness)} through, {view.Boards[1].Part.Mark} {Number.Print(practice.Corner)} let in";
+        foreach (var tenon in view.Boards.SelectMany(b => b.Tenons)) yield return TenonWords(view, tenon);
+        if (view.Boards.Any(b => b.Tenons.Length > 0))
+            yield return $"Bare-faced: cheek off the face side. Pegs {Number.Print(practice.Tenon.Peg)}, draw {Number.Print(practice.Tenon.Draw)} towards the shoulder";
+        if (view.Boards[0].Easings.Length > 0) yield return "Easings: T tangent, R radius";
+        if (view.Boards.Any(b => b.Part.Blank.JointedUp.Length > 0)) yield return "Hatched: jointed up, grain along the board";
+    }
+
+    private static string TenonWords(StringView view, StringTenon tenon)
+    {
+        var newel = view.Stair.Plan.Newels.First(n => n.Id == tenon.Newel);
+        return $"Tenons in {newel.Mark}: {Number.Print(tenon.Length)} long, {Number.Print(tenon.Thickness)} thick, two of {Number.Print(tenon.Third)}, haunch {Number.Print(tenon.Haunch)}";
+    }
+
+    private static string Sizes(double length, double width) => $"{Number.Print(length)} × {Number.Print(width)}";
+}

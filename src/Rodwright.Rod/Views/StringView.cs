@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using Rodwright.Geometry;
+using Rodwright.Joinery;
+using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Strings;
+using Rodwright.Stairs.Plans;
+
+namespace Rodwright.Rod.Views;
+
+/// <summary>
+/// One string board, or the two wall strings of a corner in one development, as seen looking at the face side: (u, v) of the parts' frames, which both boards
+/// share. s runs with u or against it, by the hand of the stair and the side of it.
+/// </summary>
+public sealed class StringView
+{
+    private StringView(Stair stair, ImmutableArray<StringBoard> boards)
+    {
+        Stair = stair;
+        Boards = boards;
+        Sense = boards[0].Part.FaceSide.Frame.U.Dot(Vector3.Level(boards[0].Site.Face.Along)) > 0 ? 1 : -1;
+        var (from, to) = (boards.Min(b => LowEnd(b)), boards.Max(b => HighEnd(b)));
+        From = from;
+        To = to;
+        // The last riser of a lone board at a corner belongs to the other board, but the riser on the corner line to both.
+        PitchPoints = [.. boards[0].PitchPoints.Where(p => p.At.X >= from - 1 && p.At.X <= to + 1)];
+        var box = Box2.Of([At(from, boards[0].Outline.Bounds.MinY), At(to, boards[^1].Outline.Bounds.MaxY)]);
+        foreach (var board in boards) box = box.With(board.Part.FaceSide.Outline.Bounds).With(board.Part.Blank.Outline.Bounds);
+        foreach (var p in PitchPoints) box = box.With(At(p.At.X, p.At.Y));
+        HasFloor = boards[0].Site.Lower.Level > 0 || box.MinY < stair.Plan.Rise;
+        if (HasFloor) box = box.With(At(from, boards[0].Site.Lower.Level));
+        Bounds = box;
+    }
+
+    /// <summary>The stair they belong to.</summary>
+    public Stair Stair { get; }
+
+    /// <summary>The boards, from the bottom up.</summary>
+    public ImmutableArray<StringBoard> Boards { get; }
+
+    /// <summary>The parts they become.</summary>
+    public IEnumerable<Part> Parts => Boards.Select(b => b.Part);
+
+    /// <summary>+1 when the string climbs to the right on paper, -1 to the left.</summary>
+    public int Sense { get; }
+
+    /// <summary>Least station drawn: end of the boards or the newel's centre, mm.</summary>
+    public double From { get; }
+
+    /// <summary>Largest station drawn.</summary>
+    public double To { get; }
+
+    /// <summary>Pitch points on these boards.</summary>
+    public ImmutableArray<PitchPoint> PitchPoints { get; }
+
+    /// <summary>Whether the floor the string stands on is in the picture.</summary>
+    public bool HasFloor { get; }
+
+    /// <summary>Height of that floor, mm.</summary>
+    public double Floor => Boards[0].Site.Lower.Level;
+
+    /// <summary>Everything drawn, in (u, v).</summary>
+    public Box2 Bounds { get; }
+
+    /// <summary>Station of the corner both boards meet at; null for a lone board.</summary>
+    public double? Corner => Boards.Length == 2 ? Boards[0].Site.Upper.At : null;
+
+    /// <summary>A point of the development on the face as looked at.</summary>
+    public Point2 At(double s, double z) => new(Sense * s, z);
+
+    /// <summary>All developments of one kind of string.</summary>
+    public static IEnumerable<StringView> All(Stair stair, bool wall)
+    {
+        var strings = stair.Kit.Strings;
+        for (var i = 0; i < strings.Length; i++)
+        {
+            var pair = strings[i].Site.Upper.Kind == StringEndKind.CornerThrough;
+            ImmutableArray<StringBoard> boards = pair ? [strings[i], strings[++i]] : [strings[i]];
+            if (boards[0].Site.IsWall == wall) yield return new(stair, boards);
+        }
+    }
+
+    /// <summary>Each board by itself.</summary>
+    public IEnumerable<StringView> Apart() => Boards.Select(b => new StringView(Stair, [b]));
+
+    private static double LowEnd(StringBoard board) =>
+        board.Site.Lower.Kind == StringEndKind.Newel ? Math.Min(board.Site.Lower.At, board.Outline.Bounds.MinX) : board.Outline.Bounds.MinX;
+
+    private static double HighEnd(StringBoard board) =>
+        board.Site.Upper.Kind == StringEndKind.Newel ? Math.Max(board.Site.Upper.At, board.Outline.Bounds.MaxX) : board.Outline.Bounds.MaxX;
+}

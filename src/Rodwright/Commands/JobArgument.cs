@@ -1,0 +1,47 @@
+using System.CommandLine;
+using Rodwright.Joinery;
+using Rodwright.Output;
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs;
+
+namespace Rodwright.Commands;
+
+/// <summary>The job every command but schema takes, and how it is read.</summary>
+internal static class JobArgument
+{
+    // Far above any job; keeps a mistaken path to a film from being read into memory.
+    private const int LargestFile = 4_000_000;
+
+    public static Argument<string> Make() => new("JOB") { Description = "Job file, NAME.stair.json" };
+
+    /// <summary>Reads and sets out; prints every error and returns null when there is no stair.</summary>
+    public static Stair? SetOut(string path, Surroundings around)
+    {
+        var outcome = Read(path);
+        if (outcome.Value is { } stair) return stair;
+        FindingText.Write(around.Error, path, outcome.Findings);
+        var errors = outcome.Findings.Count(f => f.Severity == Severity.Error);
+        around.Error.WriteLine($"{path}: {errors} error{(errors == 1 ? "" : "s")}, nothing written");
+        return null;
+    }
+
+    private static Outcome<Stair> Read(string path)
+    {
+        string text;
+        try
+        {
+            if (new FileInfo(path) is { Exists: true, Length: > LargestFile } large)
+                return Refuse("RW6002", path, $"the file is {large.Length} bytes; nothing over {LargestFile} is read", "is it a job file?");
+            text = File.ReadAllText(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return Refuse("RW6001", path, "the file cannot be read: " + e.Message, "give the path of a job file, NAME.stair.json");
+        }
+        var read = JobFile.Read(text);
+        return read.Value is { } job ? Stair.SetOut(job, read.Findings) : Outcome<Stair>.Refused(read.Findings);
+    }
+
+    private static Outcome<Stair> Refuse(string code, string where, string message, string hint) =>
+        Outcome<Stair>.Refused([new(code, Severity.Error, where, message, hint)]);
+}

@@ -1,0 +1,114 @@
+using CsCheck;
+using Xunit;
+
+namespace Rodwright.Geometry.Tests;
+
+public class RegionTests
+{
+    private static double Area(IReadOnlyList<Path2> paths) => paths.Sum(p => p.Area);
+
+    [Fact]
+    public void Two_rectangles_that_overlap_become_one_outline()
+    {
+        var union = Region.Union([Path2.Rectangle(0, 0, 100, 50), Path2.Rectangle(50, 20, 150, 80)]);
+        var outline = Assert.Single(union);
+        Assert.Equal(5000 + 6000 - 50 * 30, outline.Area, 9);
+        Assert.Equal(8, outline.Vertices.Length);
+    }
+
+    [Fact]
+    public void Rectangles_apart_stay_two()
+    {
+        var union = Region.Union([Path2.Rectangle(0, 0, 10, 10), Path2.Rectangle(20, 0, 30, 10)]);
+        Assert.Equal(2, union.Count);
+        Assert.All(union, p => Assert.Equal(100, p.Area, 9));
+    }
+
+    [Fact]
+    public void A_hole_runs_clockwise()
+    {
+        var rest = Region.Difference(Path2.Rectangle(0, 0, 100, 100), Path2.Rectangle(40, 40, 60, 60));
+        Assert.Equal(2, rest.Count);
+        Assert.Equal(10000, rest[0].Area, 9);
+        Assert.Equal(-400, rest[1].Area, 9);
+    }
+
+    [Fact]
+    public void Nothing_is_left_of_what_is_covered() =>
+        Assert.Empty(Region.Difference(Path2.Rectangle(10, 10, 20, 20), Path2.Rectangle(0, 0, 100, 100)));
+
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(10, 20)]
+    [InlineData(-3000.5, 812.25)]
+    public void A_circle_comes_back_a_circle(double x, double y)
+    {
+        var circle = Assert.Single(Region.Union([Path2.Circle(new(x, y), 45)]));
+        Assert.Equal(Math.PI * 45 * 45, circle.Area, 6);
+        Assert.Equal(2, circle.Vertices.Length);
+    }
+
+    [Fact]
+    public void An_arc_of_more_than_half_a_turn_comes_back_the_long_way_round()
+    {
+        var keyhole = new Path2([new(new(0, 0), 2.5), new(new(20, 0)), new(new(20, 30)), new(new(0, 30))], true);
+        var back = Assert.Single(Region.Union([keyhole]));
+        Assert.Equal(keyhole.Area, back.Area, 6);
+        Assert.Equal(keyhole.Length, back.Length, 6);
+        Assert.Equal(2.5, back.Vertices.Max(v => v.Bulge), 9);
+    }
+
+    [Fact]
+    public void A_straight_side_between_two_points_of_an_arc_stays_straight()
+    {
+        // A shallow segment: chord 200, sagitta 10, so that the chord is under half the radius.
+        var segment = new Path2([new(new(0, 0), 0.1), new(new(200, 0))], true);
+        var back = Assert.Single(Region.Union([segment]));
+        Assert.Equal(segment.Area, back.Area, 6);
+        Assert.Equal(1, back.Vertices.Count(v => v.Bulge != 0));
+        Assert.Equal(1, back.Vertices.Count(v => v.Bulge == 0));
+    }
+
+    [Fact]
+    public void Arcs_cut_through_keep_what_is_left_of_them()
+    {
+        // Half of a circle of radius 50 is left: an arc of a half turn and a straight side.
+        var half = Assert.Single(Region.Difference(Path2.Circle(new(0, 0), 50), Path2.Rectangle(-60, 0, 60, 60)));
+        Assert.Equal(Math.PI * 2500 / 2, half.Area, 0.01);
+        Assert.Contains(half.Vertices, v => Math.Abs(v.Bulge - 1) < 1e-3);
+    }
+
+    [Fact]
+    public void An_arc_in_what_is_taken_away_runs_the_other_way_in_what_is_left()
+    {
+        var rest = Assert.Single(Region.Difference(Path2.Rectangle(0, 0, 100, 100), Path2.Circle(new(100, 50), 20)));
+        Assert.Equal(10000 - Math.PI * 400 / 2, rest.Area, 0.01); // the cut falls within a chord, and that chord's rest stays straight
+        // The half circle is two quarters: a circle is described as two arcs that meet in the middle of it.
+        Assert.Equal(2, rest.Vertices.Count(v => Math.Abs(v.Bulge + Angle.Tan(Math.PI / 8)) < 0.02));
+    }
+
+    [Fact]
+    public void One_outline_alone_is_its_own_union_arcs_and_all() =>
+        Shapes.Outlines.Sample(path =>
+        {
+            var union = Region.Union([path]);
+            return union.Count == 1 && Math.Abs(union[0].Area - path.Area) < 1e-3 && Math.Abs(union[0].Length - path.Length) < 1e-5;
+        }, iter: 60);
+
+    [Fact]
+    public void Union_and_difference_together_make_up_both_areas() =>
+        Gen.Select(Shapes.Outlines, Shapes.Outlines, Gen.Double[0, 1200], Shapes.Directions).Sample((a, other, apart, direction) =>
+        {
+            var b = other.Moved(a.Bounds.Centre + apart * Vector2.At(direction) - other.Bounds.Centre);
+            // Arcs cut across differ from their chords by at most the chord's tolerance along their length.
+            return Math.Abs(Area(Region.Union([a, b])) - Area(Region.Difference(a, b)) - b.Area) < 0.01 * (a.Length + b.Length);
+        }, iter: 60);
+
+    [Fact]
+    public void A_union_does_not_depend_on_the_order() =>
+        Gen.Select(Shapes.Outlines, Shapes.Outlines, Gen.Double[0, 900]).Sample((a, other, apart) =>
+        {
+            var b = other.Moved(a.Bounds.Centre + new Vector2(apart, 0) - other.Bounds.Centre);
+            return Math.Abs(Area(Region.Union([a, b])) - Area(Region.Union([b, a]))) < 1e-3;
+        }, iter: 60);
+}
