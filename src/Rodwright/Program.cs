@@ -7,7 +7,7 @@ namespace Rodwright;
 public static class Program
 {
     /// <summary>Runs one command line.</summary>
-    public static int Main(string[] args) => Run(args, new Surroundings(Console.Out, Console.Error, TimeProvider.System));
+    public static int Main(string[] args) => Run(args, new Surroundings(Console.Out, Console.Error, TimeProvider.System, !Console.IsErrorRedirected));
 
     /// <summary>Runs one command line in given surroundings; tests give their own.</summary>
     public static int Run(string[] args, Surroundings around)
@@ -23,6 +23,16 @@ public static class Program
             around.Error.WriteLine("rodwright: see `rodwright --help`");
             return Exit.Usage;
         }
-        return parsed.Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error });
+        try
+        {
+            return parsed.Invoke(new InvocationConfiguration { Output = around.Out, Error = around.Error, EnableDefaultExceptionHandler = false });
+        }
+        catch (Exception fault)
+        {
+            // A fault of ours, not of the job: said as such, in one line, with what to do. The trace is for who mends it.
+            around.Error.WriteLine($"rodwright: fault in the program: {fault.Message} Please report it with the job file; RODWRIGHT_TRACE=1 shows where.");
+            if (Environment.GetEnvironmentVariable("RODWRIGHT_TRACE") == "1") around.Error.WriteLine(fault);
+            return Exit.Errors;
+        }
     }
 }

@@ -35,8 +35,8 @@ public static class PartDxf
         entities.Add(new DxfPath(MachiningLayers.Blank, Path2.Rectangle(0, 0, blank.Length, blank.Width)));
         foreach (var piece in blank.JointedUp)
         {
-            var corner = blank.OnBoard(piece.Corner);
-            entities.Add(new DxfPath(MachiningLayers.Jointed, Path2.Rectangle(corner.X, corner.Y, corner.X + piece.Length, corner.Y + piece.Width)));
+            var place = piece.Place;
+            entities.Add(new DxfPath(MachiningLayers.Jointed, Path2.Rectangle(place.MinX, place.MinY, place.MaxX, place.MaxY)));
         }
         entities.Add(new DxfPath(MachiningLayers.Outline, MachiningFrame.Place(part, 0, part.FaceSide.Outline)));
         entities.AddRange(Cuts(part, 0, layer => layer));

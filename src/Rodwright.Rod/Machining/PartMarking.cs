@@ -47,11 +47,11 @@ internal static class PartMarking
             foreach (var entity in Label(layer, MachiningFrame.Place(part, 0, cut.Filled), cut)) yield return entity;
     }
 
-    private static double Below(Part part) => -part.Blank.JointedUp.Select(p => part.Blank.OnBoard(p.Corner).Y).Append(0).Min();
+    private static double Below(Part part) => -part.Blank.JointedUp.Select(p => p.Place.MinY).Append(0).Min();
 
     private static double Above(Part part) =>
         (part.Faces.Length > 1 ? MachiningFrame.Gap + part.Faces[1].Outline.Bounds.Height : 0)
-        + part.Blank.JointedUp.Select(p => part.Blank.OnBoard(p.Corner).Y + p.Width - part.Blank.Width).Append(0).Max();
+        + part.Blank.JointedUp.Select(p => p.Place.MaxY - part.Blank.Width).Append(0).Max();
 
     private static IEnumerable<DxfEntity> Label(DxfLayer layer, Path2 shape, Cut cut)
     {

@@ -33,6 +33,9 @@ public sealed record SheetLettering(double Words, double Figures, double Mark, d
     public double OrdinateStrip(IEnumerable<(double Value, string Note)> stops) =>
         8.5 + stops.Max(s => Lettering.Width($"{Number.Print(s.Value)}  {s.Note}", Figures));
 
+    /// <summary>Paper needed beside a drawing for running ordinates of at most so many figures each, mm.</summary>
+    public double OrdinateStrip(int figures) => 8.5 + Lettering.Width(new string('0', figures), Figures);
+
     /// <summary>Paper needed beside a drawing for one row of chain dimensions, mm: a figure that finds no room climbs a tier.</summary>
     public double ChainStrip => 7 + 2.6 * Figures;
 }

@@ -16,7 +16,7 @@ internal static class HousingTemplates
     {
         var (practice, going) = (rod.Stair.Job.Practice, rod.Stair.Plan.Going);
         var back = going + (practice.RiserOnTread ? practice.Riser : 0);
-        return HousingShapes.Tread(-practice.Nosing, back, 1, 0, (Math.Max(going - practice.TreadWedge.Length, practice.Riser), going + practice.Riser + practice.TreadWedge.RunOn), Free, practice);
+        return HousingShapes.Tread(-practice.Nosing, back, new(-practice.Nosing, 1), 0, (Math.Max(going - practice.TreadWedge.Length, practice.Riser), going + practice.Riser + practice.TreadWedge.RunOn), Free, practice);
     }
 
     /// <summary>Riser and wedge of a straight step: s = 0 at the riser's face, z = 0 at the top of the tread it rises from.</summary>

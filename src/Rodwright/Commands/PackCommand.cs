@@ -1,4 +1,11 @@
 using System.CommandLine;
+using System.Text;
+using Rodwright.Drawings.Formats;
+using Rodwright.Drawings.Paper;
+using Rodwright.Output;
+using Rodwright.Rod;
+using Rodwright.Rod.Packs;
+using Rodwright.Stairs.Jobs;
 
 namespace Rodwright.Commands;
 
@@ -8,8 +15,72 @@ internal static class PackCommand
     public static Command Make(Surroundings around)
     {
         var job = JobArgument.Make();
-        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job };
-        command.SetAction(parsed => JobArgument.SetOut(parsed.GetValue(job)!, around) is null ? Exit.Errors : Exit.Done);
+        var folder = new Option<string>("--out") { Description = "Folder for the pack; made when it is not there", Required = true };
+        var scale = new Option<string?>("--scale") { Description = "Scale of the sheets, for example 1:5; without it the largest usual scale that fits the paper" };
+        var paper = new Option<string>("--paper") { Description = "A4, A3, A2, A1, A0, 610, 914 (rolls) or WIDTHxHEIGHT in mm", DefaultValueFactory = _ => "A3" };
+        var revision = new Option<string>("--revision") { Description = "Revision for the title blocks", DefaultValueFactory = _ => "A" };
+        scale.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<string?>() is { } text && !Scale.TryParse(text, out _, out var reason)) result.AddError("--scale: " + reason);
+        });
+        paper.Validators.Add(result =>
+        {
+            if (PaperStock.TryParse(result.GetValueOrDefault<string>(), out var stock, out var reason)) reason = TooSmall(stock);
+            if (reason.Length > 0) result.AddError("--paper: " + reason);
+        });
+        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision };
+        command.SetAction(parsed =>
+        {
+            var path = parsed.GetValue(job)!;
+            if (JobArgument.SetOut(path, around) is not { } stair) return Exit.Errors;
+            PaperStock.TryParse(parsed.GetValue(paper), out var stock, out _);
+            Scale? wanted = parsed.GetValue(scale) is { } text && Scale.TryParse(text, out var read, out _) ? read : null;
+            var date = DateOnly.FromDateTime(around.Time.GetLocalNow().DateTime).ToString("O", null);
+            var progress = new Progress(around);
+            progress.Report("proving");
+            var rod = new RodJob(stair, stair.Prove(), new RodStyle(stock, wanted, date, parsed.GetValue(revision)!));
+            var pack = Pack.Draw(rod, progress);
+            List<WrittenFile> files =
+            [
+                .. pack.Write(progress),
+                new("job.stair.json", "application/json", Encoding.UTF8.GetBytes(JobFile.Write(stair.Job))),
+                new("result.json", "application/json", Encoding.UTF8.GetBytes(StairJson.Write(stair, rod.Proof))),
+            ];
+            try
+            {
+                PackFolder.Write(parsed.GetValue(folder)!, files);
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+            {
+                around.Error.WriteLine($"{parsed.GetValue(folder)}: error RW6003: the pack cannot be written there: {e.Message}");
+                return Exit.Errors;
+            }
+            progress.Done();
+            FindingText.Write(around.Error, path, stair.Findings);
+            around.Out.WriteLine($"{pack.Set.Sheets.Length} sheets, {pack.TrueSize.Sheets.Length} true-size pages, {pack.Parts.Length} part files in {parsed.GetValue(folder)}");
+            around.Out.WriteLine(rod.Proof.Holds ? "It goes together." : "It does not go together: see `rodwright prove`.");
+            return Exit.Done;
+        });
         return command;
+    }
+
+    private static string TooSmall(PaperStock stock) => Math.Min(stock.Width, stock.Height ?? stock.Width) < SmallestSide
+        ? $"{stock.Name} is too small to tile on; give at least {SmallestSide} mm each way" : "";
+
+    // Tiles carry 100 mm bars both ways beside their strip.
+    private const int SmallestSide = 195;
+
+    /// <summary>Progress on one line of a terminal; silent when the output is caught in a file.</summary>
+    private sealed class Progress(Surroundings around) : IProgress<string>
+    {
+        public void Report(string value)
+        {
+            if (around.IsTerminal) around.Error.Write($"\r\u001b[K{value} …");
+        }
+
+        public void Done()
+        {
+            if (around.IsTerminal) around.Error.Write("\r\u001b[K");
+        }
     }
 }

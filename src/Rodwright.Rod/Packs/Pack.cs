@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using Rodwright.Drawings.Formats;
+using Rodwright.Drawings.Formats.Pdf;
+using Rodwright.Drawings.Formats.Svg;
+using Rodwright.Drawings.Formats.Tables;
+using Rodwright.Drawings.Sheets;
+using Rodwright.Rod.Machining;
+using Rodwright.Rod.Pieces;
+using Rodwright.Rod.Sheets;
+using Rodwright.Rod.Templates;
+
+namespace Rodwright.Rod.Packs;
+
+/// <summary>Everything a stair is made from: the set of sheets, the true-size templates, and the files of the parts.</summary>
+/// <param name="Set">Cover, plan, strings, newels, steps, ordinates, list.</param>
+/// <param name="TrueSize">Full-size templates, cut into tiles where the paper is smaller.</param>
+/// <param name="Parts">DXF for each part, ordinates and parts list as CSV.</param>
+public sealed record Pack(SheetSet Set, SheetSet TrueSize, ImmutableArray<WrittenFile> Parts)
+{
+    /// <summary>Draws the pack.</summary>
+    /// <param name="rod">The stair and how to print it.</param>
+    /// <param name="progress">Told, in words, what is being drawn; null for silence.</param>
+    public static Pack Draw(RodJob rod, IProgress<string>? progress = null)
+    {
+        progress?.Report("drawing plan and strings");
+        List<Sheet> sheets = [.. StairSheets.Make(rod)];
+        progress?.Report("drawing newels and steps");
+        sheets.AddRange(PieceSheets.Make(rod));
+        progress?.Report("drawing the cover");
+        var set = new SheetSet("set", rod.Stair.Job.Title, [.. Cover.Make(rod, sheets), .. sheets]);
+        progress?.Report("drawing templates");
+        var trueSize = new SheetSet("true-size", rod.Stair.Job.Title + ", templates at true size", TrueSizePages.Of(TemplateSheets.Make(rod), rod.Style.Paper));
+        return new(set, trueSize, [.. PartFiles.Make(rod)]);
+    }
+
+    /// <summary>The pack as files, paths with forward slashes: two PDFs, an SVG for each sheet, a DXF for each part, CSV tables, and the list of them all.</summary>
+    public ImmutableArray<WrittenFile> Write(IProgress<string>? progress = null)
+    {
+        progress?.Report("writing PDF, SVG and CSV");
+        var jobs = new Func<IEnumerable<WrittenFile>>[]
+        {
+            () => new PdfFormat().Write(Set),
+            () => new PdfFormat().Write(TrueSize),
+            () => new SvgFormat().Write(Set).Select(In("svg")),
+        };
+        var written = new IEnumerable<WrittenFile>[jobs.Length];
+        Parallel.For(0, jobs.Length, i => written[i] = jobs[i]().ToList());
+        List<WrittenFile> files = [.. written.SelectMany(w => w), .. Parts.Select(p => p.Name.EndsWith(".dxf", StringComparison.Ordinal) ? In("dxf")(p) : p)];
+        files.Add(CsvWriter.WriteFile("contents", ["file", "what", "title", "scale", "paper"], Contents(files)));
+        return [.. files];
+    }
+
+    private IEnumerable<IReadOnlyList<string>> Contents(List<WrittenFile> files)
+    {
+        var sheets = Set.Sheets.ToDictionary(s => $"svg/{s.Name}.svg");
+        foreach (var file in files)
+        {
+            yield return sheets.TryGetValue(file.Name, out var sheet)
+                ? [file.Name, "sheet", sheet.Title, sheet.Scale.ToString(), sheet.Paper.Name]
+                : [file.Name, file.Name[(file.Name.LastIndexOf('.') + 1)..].ToUpperInvariant(), "", "", ""];
+        }
+    }
+
+    private static Func<WrittenFile, WrittenFile> In(string folder) => file => file with { Name = $"{folder}/{file.Name}" };
+}
