@@ -1,4 +1,5 @@
 using Rodwright.Geometry;
+using Rodwright.Joinery.Steps;
 using Rodwright.Joinery.Strings;
 using Rodwright.Stairs.Plans;
 
@@ -7,12 +8,15 @@ namespace Rodwright.Joinery.Newels;
 /// <summary>Foot and head of a newel above the lower floor (setting-out.md 5).</summary>
 internal static class NewelHeights
 {
-    public static double Foot(StairPlan plan, NewelSite newel, IEnumerable<StringTenon> tenons)
+    public static double Foot(StairPlan plan, NewelSite newel, SectionsOfPlan sections, IEnumerable<StringTenon> tenons)
     {
-        if (newel.Role != NewelRole.Top) return 0;
-        // Hangs below the lowest string edge at it: the lower shoulder of its tenon band.
-        var lowest = tenons.Where(t => t.Newel == newel.Id).Select(t => t.Bottom).DefaultIfEmpty(plan.Job.Survey.Height).Min();
-        return lowest - plan.Job.Practice.TopNewelDrop;
+        var practice = plan.Job.Practice;
+        if (newel.Role == NewelRole.Bottom || (newel.Role == NewelRole.Turn && !practice.PendantNewel)) return -practice.NewelBelowFloor;
+        // Hangs below its lowest joint: a string's tenons or a riser's housing.
+        var lowest = tenons.Where(t => t.Newel == newel.Id).Select(t => t.Bottom)
+            .Concat(sections.Risers.Values.Where(r => r.Inner.Concat(r.Outer).Any(s => s.Edge.Carrier == newel.Id)).Select(r => RiserMaker.Heights(plan, r.Step).Bottom))
+            .DefaultIfEmpty(plan.Job.Survey.Height).Min();
+        return Math.Max(lowest - practice.TopNewelDrop, newel.Role == NewelRole.Turn ? 0 : double.NegativeInfinity);
     }
 
     /// <summary>

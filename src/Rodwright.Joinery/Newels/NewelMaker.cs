@@ -21,7 +21,7 @@ internal static class NewelMaker
         var practice = plan.Job.Practice;
         var side = practice.Newel;
         var own = tenons.Where(t => t.Newel == site.Id).ToList();
-        var (foot, head) = (NewelHeights.Foot(plan, site, own), NewelHeights.Head(plan, site));
+        var (foot, head) = (NewelHeights.Foot(plan, site, sections, own), NewelHeights.Head(plan, site));
         var faces = Looks.Select(looks => Face(site, looks, side, foot, head)).ToImmutableArray();
         var cuts = new List<Cut>();
         foreach (var piece in sections.Treads.Values.Concat(sections.NosingPieces.Values).OrderBy(p => p.Step)) cuts.AddRange(TreadCuts(plan, site, piece, foot));

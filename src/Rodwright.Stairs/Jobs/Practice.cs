@@ -84,6 +84,12 @@ public sealed record Practice
     /// <summary>How far the foot of a top newel hangs below the string's lower edge; default 150.</summary>
     public double TopNewelDrop { get; init; } = 150;
 
+    /// <summary>True when the turn's newel hangs, its foot <see cref="TopNewelDrop"/> below its lowest joint; false (default) when it stands on the floor.</summary>
+    public bool PendantNewel { get; init; }
+
+    /// <summary>How far a newel that stands on the floor runs down past it, for fixing or through to a lower floor; default 0.</summary>
+    public double NewelBelowFloor { get; init; }
+
     /// <summary>Front to back of a landing's or upper floor's nosing piece; default 95.</summary>
     public double NosingPiece { get; init; } = 95;
 

@@ -26,6 +26,7 @@ internal static class TurnMeasures
                 k,
                 a.Walking.DistanceTo(b.Walking),
                 path.StationOf(b.Walking + toTurn) - path.StationOf(a.Walking + toTurn),
+                Nosing(a).DistanceTo(Nosing(b)),
                 second is null ? null : OnSecond(second, a, toTurn).DistanceTo(OnSecond(second, b, toTurn)),
                 along,
                 a.Inner.DistanceTo(b.Inner),
@@ -35,6 +36,9 @@ internal static class TurnMeasures
         }
         return new(turn.Kind, shape.Job.Layout.Hand, method.Id, found.FirstRiser, found.LastRiser, found.DecidedBy, shape.Centre,
             shape.TurnRiser, shape.TurnEnd, steps.ToImmutable());
+
+        Point2 Nosing(RiserLine line) =>
+            path.Crossing(Line2.Between(line.Inner + toTurn, line.Outer + toTurn).OffsetLeft(-shape.Job.Practice.Nosing)) ?? line.Walking + toTurn;
     }
 
     private static Point2 OnSecond(WalkingPath second, RiserLine line, Vector2 toTurn) =>

@@ -72,6 +72,7 @@ internal static class StairJson
             json.WriteNumber("number", step.Number);
             json.WriteNumber("goingChord", step.GoingChord);
             json.WriteNumber("goingArc", step.GoingArc);
+            json.WriteNumber("nosingGoing", step.NosingGoing);
             if (step.OuterGoing is { } outer) json.WriteNumber("outerGoingChord", outer);
             json.WriteNumber("narrowAlongFaces", step.NarrowAlongFaces);
             json.WriteNumber("narrowStraight", step.NarrowStraight);

@@ -62,6 +62,8 @@ internal static class PracticeFields
         Size<Practice>("railHeight", "height of the handrail", 100, 1200, "plumb above the pitch line", p => p.RailHeight, (p, v) => p with { RailHeight = v }),
         Size<Practice>("newelAboveRail", "newel above the rail", 0, 400, "above the highest rail at it", p => p.NewelAboveRail, (p, v) => p with { NewelAboveRail = v }),
         Size<Practice>("topNewelDrop", "drop of the top newel", 0, 600, "foot below the string's lower edge", p => p.TopNewelDrop, (p, v) => p with { TopNewelDrop = v }),
+        new FlagField<Practice>("pendantNewel", "turn's newel hangs", "false: it stands on the floor; true: its foot hangs topNewelDrop below its lowest joint", p => p.PendantNewel, (p, v) => p with { PendantNewel = v }),
+        Size<Practice>("newelBelowFloor", "newel below the floor", 0, 6000, "of newels that stand on the floor: for fixing, or through to a lower floor", p => p.NewelBelowFloor, (p, v) => p with { NewelBelowFloor = v }),
         Size<Practice>("nosingPiece", "nosing piece, front to back", 10, 300, "of a landing or the upper floor", p => p.NosingPiece, (p, v) => p with { NosingPiece = v }),
         Size<Practice>("glueStrip", "widest strip for glued-up treads", 40, 600, Common, p => p.GlueStrip, (p, v) => p with { GlueStrip = v }),
         Size<Practice>("riserEnd", "least thickness of a tapered riser's end", 0.5, 20, "at full depth of its housing", p => p.RiserEnd, (p, v) => p with { RiserEnd = v }),
