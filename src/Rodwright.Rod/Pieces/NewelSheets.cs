@@ -90,6 +90,7 @@ internal static class NewelSheets
         {
             Name = $"{sheet.Name}-{Number.Print(n + 1, 0)}",
             Title = $"{sheet.Title}, faces {string.Join(' ', faces.Select(i => part.Faces[i].Looks))}",
+            Block = sheet.Block! with { Piece = $"{part.Name}, faces {string.Join(" and ", faces.Select(i => part.Faces[i].Looks))}" },
         };
     }
 
@@ -123,7 +124,7 @@ internal static class NewelSheets
             .Select(g => $"{WordOf(g.Key.Kind)} {g.Key.Depth} deep{(g.Key.Kind == CutKind.Bore ? $", ø{Number.Print(g.First().Shape.Bounds.Width)}" : "")}");
         return $"Heights up from the foot, distances from the left arris of each face as looked at. {Number.Print(part.Blank.Width)} square, {Number.Print(part.Blank.Length)} long; "
             + $"foot {Number.Print(part.FaceSide.Frame.Origin.Z)} above the lower floor. {Upper(string.Join("; ", depths.Distinct()))}. "
-            + $"Face side {part.Faces[faceSide].Looks}, face edge {part.Faces[faceEdge].Looks}. Breaks leave out plain wood.";
+            + $"Face side {part.Faces[faceSide].Looks}, face edge {part.Faces[faceEdge].Looks}. Breaks leave out plain wood; FFL: finished floor.";
     }
 
     private static string WordOf(CutKind kind) => kind switch

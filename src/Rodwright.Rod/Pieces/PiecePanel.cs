@@ -1,3 +1,4 @@
+using Rodwright.Drawings.Fonts;
 using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
@@ -37,8 +38,8 @@ internal static class PiecePanel
     /// <summary>A table with one column for each entry, broken where the width ends.</summary>
     public static IEnumerable<Table> Across(double width, double textHeight, string[] heads, IReadOnlyList<string[]> entries)
     {
-        var k = textHeight / 2.5;
-        var (head, each) = (15 * k, 12.2 * k);
+        var head = 3.5 + heads.Max(h => Lettering.Width(h, textHeight, bold: true));
+        var each = 3.5 + entries.SelectMany(e => e).Max(c => Lettering.Width(c, textHeight, bold: true));
         var fit = Math.Max(1, (int)Math.Floor((width - head) / each));
         for (var from = 0; from < entries.Count; from += fit)
         {

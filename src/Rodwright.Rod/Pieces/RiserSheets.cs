@@ -19,7 +19,7 @@ internal static class RiserSheets
         var groups = EqualParts.Of(rod.Stair.Kit.Parts.Where(p => p.Kind is PartKind.Riser or PartKind.TaperedRiser));
         return RowFlow.Sheets(rod, new("risers", "Risers", "risers", "", "Face side"), l => [.. groups.Select(g => Row(rod, g, l))],
             "Seen from the foot of the stair, on the face side. Along from the left end, up from the bottom edge. Above the face: the ends of the top edge, full size, face downwards, "
-            + "with the places of their corners from the left end. Hidden lines: faces of strings and newels.");
+            + "with the places of their corners from that end of the board. Hidden lines: faces of strings and newels.");
     }
 
     private static PieceRow Row(RodJob rod, EqualParts group, SheetLettering lettering)
@@ -54,7 +54,8 @@ internal static class RiserSheets
                 marks.Add(place.Stroke(Path2.Polyline(new Point2(end.Face, 0), new Point2(end.Face, height)), Pens.Hidden, Layer.Hidden));
         }
         marks.Add(place.Stroke(Path2.Rectangle(0, 0, length, height), Pens.Outline, Layer.OutlineToCut, part.Id));
-        marks.Add(new TextMark(box.Centre, part.Mark, lettering.Mark, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, bold: true, of: part.Id));
+        if (box.Height > lettering.Mark + 3)
+            marks.Add(new TextMark(box.Centre, part.Mark, lettering.Mark, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, bold: true, of: part.Id));
         var along = new[] { 0, left.Face, right.Face, length }.Order().Aggregate(new List<double>(), (kept, x) =>
         {
             if (kept.Count == 0 || x - kept[^1] > 0.05) kept.Add(x);
@@ -64,14 +65,16 @@ internal static class RiserSheets
         marks.AddRange(RunningDimension.Draw(((double[])[0, height]).Select(y => new DimensionStop(place.Map(new Point2(0, y)), y)), new(new(box.MinX - 3, 0), new(0, 1)), lettering.Dimensions));
         if (!bevelled) return marks;
         var y = box.MaxY + 6;
-        marks.AddRange(End(part, lettering, left, 0, new(box.MinX + 2, y)));
-        marks.AddRange(End(part, lettering, right, length - Shown, new(box.MaxX - 2 - Shown, y)));
+        marks.AddRange(End(part, lettering, left, false, new(box.MinX + 2, y)));
+        marks.AddRange(End(part, lettering, right, true, new(box.MaxX - 2 - Shown, y)));
+        marks.Add(new TextMark(new(box.Centre.X, y + part.Blank.Thickness / 2), "full size", lettering.Words, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle));
         return marks;
     }
 
-    /// <summary>One end of the top edge at full size, from a place along the board, its left lower corner at a point of paper.</summary>
-    private static IEnumerable<Mark> End(Part part, SheetLettering lettering, RiserEnd end, double from, Point2 at)
+    /// <summary>One end of the top edge at full size, its left lower corner at a point of paper; figures are measured from that end of the board.</summary>
+    private static IEnumerable<Mark> End(Part part, SheetLettering lettering, RiserEnd end, bool isRight, Point2 at)
     {
+        var from = isRight ? part.Blank.Length - Shown : 0;
         var outline = part.Faces[1].Outline.Moved(p => new Point2(p.X - part.Blank.Corner.X, p.Y));
         var place = new Placement(Scale.Full, new(from, 0), at);
         var (thick, window) = (part.Blank.Thickness, new Box2(at.X - 0.5, at.Y - 0.5, at.X + Shown + 0.5, at.Y + part.Blank.Thickness + 0.5));
@@ -81,9 +84,9 @@ internal static class RiserSheets
         yield return new ClipMark(window, [new StrokeMark(place.Map(outline), Pens.Outline, Layer.OutlineToCut, part.Id)]);
         if (end.Depth > 0) yield return StrokeMark.Line(face, lean, Pens.Hidden, Layer.Hidden);
         var stops = outline.Vertices.Select(v => v.At).Where(p => p.X >= from - 0.01 && p.X <= from + Shown + 0.01).OrderBy(p => p.X)
-            .Select(p => new DimensionStop(place.Map(new Point2(p.X, thick)), p.X, p.Y < Tolerance.Joint ? "face" : p.Y > thick - Tolerance.Joint ? "back" : "ease"))
+            .Select(p => new DimensionStop(place.Map(new Point2(p.X, thick)), isRight ? part.Blank.Length - p.X : p.X,
+                p.Y < Tolerance.Joint ? "face" : p.Y > thick - Tolerance.Joint ? "back" : "end"))
             .DistinctBy(s => (Math.Round(s.Value, 2), s.Note)).ToList();
-        // The full-size detail starts its own row: its datum is the board's left end, so only there is a zero ringed.
         foreach (var mark in RunningDimension.Draw(stops, new(new(0, window.MaxY + 2), new(1, 0)), lettering.Dimensions)) yield return mark;
     }
 }

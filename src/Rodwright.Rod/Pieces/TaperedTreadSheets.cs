@@ -32,8 +32,10 @@ internal static class TaperedTreadSheets
         var place = start.Place(square);
         var marks = new List<Mark> { place.Stroke(Path2.Rectangle(square.MinX, square.MinY, square.MaxX, square.MaxY), Pens.Rule, Layer.Construction) };
         var figures = view.Ordinates(place, place.Map(square), start.Lettering, letters: true);
-        marks.AddRange(view.Draw(place, start.Lettering, letters: true, figures));
+        var narrow = new NarrowEnd(rod.Stair, part, view, place.Map(square), start.Scale, start.Lettering);
+        marks.AddRange(view.Draw(place, start.Lettering, letters: true, figures, i => !narrow.Corners.Contains(i)));
         marks.AddRange(figures);
+        marks.AddRange(narrow.Draw(start.Lettering));
         var y = start.View.MaxY;
         foreach (var table in PiecePanel.Across(start.View.Width, start.Lettering.Words, ["Corner", "along", "up"],
             [.. view.Corners.Select((p, i) => new[] { TreadView.Letter(i), Number.Print(p.X), Number.Print(p.Y) })]))

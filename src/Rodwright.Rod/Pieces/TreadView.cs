@@ -45,8 +45,8 @@ internal sealed class TreadView
     /// <summary>Letter of a corner.</summary>
     public static string Letter(int i) => ((char)('A' + i)).ToString();
 
-    /// <summary>The view without figures; letters keep off the figures given.</summary>
-    public IReadOnlyList<Mark> Draw(Placement place, SheetLettering lettering, bool letters, IReadOnlyList<Mark>? figures = null)
+    /// <summary>The view without figures; letters keep off the figures given, and stand only at the corners asked for.</summary>
+    public IReadOnlyList<Mark> Draw(Placement place, SheetLettering lettering, bool letters, IReadOnlyList<Mark>? figures = null, Func<int, bool>? lettered = null)
     {
         var practice = stair.Job.Practice;
         var marks = new List<Mark>();
@@ -54,14 +54,23 @@ internal sealed class TreadView
         var board = place.Map(Board);
         var hidden = new List<Mark>();
         foreach (var line in Faces()) hidden.Add(place.Stroke(line, Pens.Hidden, Layer.Hidden));
-        hidden.Add(Level(practice.Nosing, Pens.Hidden, Layer.Hidden));
-        hidden.Add(Level(radius, Pens.Nosing, Layer.Nosing));
         marks.Add(new ClipMark(board, hidden));
+        marks.AddRange(Within(practice.Nosing, Pens.Hidden, Layer.Hidden));
+        marks.AddRange(Within(radius, Pens.Nosing, Layer.Nosing));
         marks.Add(place.Stroke(Path2.Rectangle(Board.MinX, Board.MinY, Board.MaxX, Board.MaxY), Pens.Dimension, Layer.Visible));
         foreach (var y in GlueUp.Of(part, practice).Joints) marks.Add(Level(Board.MinY + y, Pens.Centre, Layer.Centre));
         marks.Add(place.Stroke(Outline, Pens.Outline, Layer.OutlineToCut, part.Id));
-        marks.AddRange(Words(place, lettering, letters, figures ?? []));
+        marks.AddRange(Words(place, lettering, letters, figures ?? [], lettered ?? (_ => true)));
         return marks;
+
+        // A line along the nosing, only where it lies on the piece.
+        IEnumerable<Mark> Within(double y, Pen pen, Layer layer)
+        {
+            var crossings = Enumerable.Range(0, Outline.EdgeCount).Select(Outline.Edge).Where(e => e.From.Y > y != e.To.Y > y)
+                .Select(e => e.From.X + (y - e.From.Y) / (e.To.Y - e.From.Y) * (e.To.X - e.From.X)).Order().ToList();
+            for (var i = 0; i + 1 < crossings.Count; i += 2)
+                yield return place.Stroke(Path2.Polyline(new Point2(crossings[i], y), new Point2(crossings[i + 1], y)), pen, layer);
+        }
 
         StrokeMark Level(double y, Pen pen, Layer layer) => place.Stroke(Path2.Polyline(new Point2(0, y), new Point2(Board.MaxX, y)), pen, layer);
     }
@@ -90,7 +99,7 @@ internal sealed class TreadView
         .Select(g => (g[0].Value, g.Min(c => c.Other), string.Concat(g.Select(c => c.Letter).Order(StringComparer.Ordinal))));
 
     /// <summary>Faces of the strings and newels under the piece's ends.</summary>
-    private IEnumerable<Path2> Faces()
+    public IEnumerable<Path2> Faces()
     {
         var near = Board.Grown(1);
         foreach (var edge in stair.Plan.Inner.Edges.Concat(stair.Plan.Outer.Edges))
@@ -102,7 +111,7 @@ internal sealed class TreadView
         Point2 OnBoard(Point2 p) => Measured(part.FaceSide.Frame.ToLocal(new(p.X, p.Y, 0)).Face);
     }
 
-    private IEnumerable<Mark> Words(Placement place, SheetLettering lettering, bool letters, IReadOnlyList<Mark> figures)
+    private IEnumerable<Mark> Words(Placement place, SheetLettering lettering, bool letters, IReadOnlyList<Mark> figures, Func<int, bool> lettered)
     {
         var placer = new LabelPlacer(place.Map(Board).Grown(letters ? lettering.Words * 3 : 0));
         placer.Avoid([place.Stroke(Outline, Pens.Outline, Layer.OutlineToCut)]);
@@ -114,7 +123,7 @@ internal sealed class TreadView
         foreach (var mark in placer.Place(part.Mark, middle, lettering.Mark, bold: true, of: part.Id)?.Marks ?? []) yield return mark;
         foreach (var mark in placer.Place("↔ grain", middle + new Vector2(0, -lettering.Mark * 2), lettering.Words)?.Marks ?? []) yield return mark;
         if (!letters) yield break;
-        for (var i = 0; i < Corners.Length; i++)
+        foreach (var i in Enumerable.Range(0, Corners.Length).Where(lettered))
             foreach (var mark in placer.Place(Letter(i), place.Map(Corners[i]), lettering.Words, bold: true)?.Marks ?? []) yield return mark;
     }
 

@@ -24,7 +24,7 @@ public static class Cover
     private static IReadOnlyList<Sheet> Make(RodJob rod, IReadOnlyList<Sheet> others, int covers)
     {
         var stair = rod.Stair;
-        var words = new SheetWords("cover", "Cover", "Stair: what it is, judged and proved");
+        var words = new SheetWords("cover", "Cover", "Cover");
         var flow = new SheetFlow(SheetStart.Written(rod, words, Scale.Full));
         var pictures = new CoverPictures(stair, flow.Width, 0.42 * flow.Width);
         flow = new(SheetStart.Written(rod, words, pictures.Scale));
@@ -34,11 +34,11 @@ public static class Cover
         flow.Heading("Main sizes, mm");
         flow.Table([("What", 5, false), ("Size", 4, false)], CoverWords.Sizes(stair));
         Findings(flow, stair);
+        flow.Heading("Before you cut", 16 * flow.Height);
+        foreach (var caution in CoverWords.Cautions(stair.Job)) flow.Paragraph(caution);
         Regulation(flow, stair);
         Proof(flow, rod);
-        flow.Heading("Before you cut");
-        foreach (var caution in CoverWords.Cautions(stair.Job)) flow.Paragraph(caution);
-        flow.Heading("Sheets");
+        flow.Heading("Sheets", flow.HeightOfRows(others.Count));
         flow.Table([("No.", 1, true), ("Sheet", 6, false), ("Scale", 1.4, true)],
             others.Select((s, i) => (IReadOnlyList<string>)[Number.Print(covers + 1 + i, 0), s.Title, s.Scale.ToString()]));
         return flow.Sheets();
@@ -57,19 +57,19 @@ public static class Cover
     private static void Regulation(SheetFlow flow, Stair stair)
     {
         var report = stair.Regulation;
-        flow.Heading(report.Title);
+        flow.Heading(report.Title, 24 * flow.Height);
         flow.Paragraph(
             $"{Count(report, CheckOutcome.Pass)} kept, {Count(report, CheckOutcome.Fail)} not kept, {Count(report, CheckOutcome.Advice)} of advice not followed, {Count(report, CheckOutcome.NotChecked)} not checked. {report.Measures}");
         if (stair.Job.ModelScale != 1) flow.Paragraph($"{SheetStart.ModelWords(stair.Job)}; limits are multiplied by {Number.Print(stair.Job.ModelScale, 3)}.");
         flow.Table(
-            [("Clause", 4.4, false), ("What", 7.4, false), ("Measured", 3.8, true), ("Limit", 6.2, false), ("Outcome", 3.6, false), ("Evidence", 4.4, false)],
+            [("Clause", 4.4, false), ("What", 7.4, false), ("Measured", 3.8, true), ("Limit", 6.2, false), ("Outcome", 4.1, false), ("Evidence", 4.3, false)],
             report.Checks.Select(CoverWords.Row));
     }
 
     private static void Proof(SheetFlow flow, RodJob rod)
     {
         var proof = rod.Proof;
-        flow.Heading("Proof that it goes together");
+        flow.Heading("Proof that it goes together", flow.HeightOfRows(6));
         flow.Table([("What", 6, false), ("Found", 4, false)],
         [
             ["Joints, each on both its parts", $"{Number.Print(proof.Joints.Count(j => j.Holds), 0)} of {Number.Print(proof.Joints.Length, 0)} close"],

@@ -28,7 +28,7 @@ public static class PanelNotes
     {
         marks.Clear();
         var pitch = FlowText.Pitch * height;
-        var gap = 0.35 * pitch;
+        var gap = 0.15 * pitch;
         var columns = Math.Max(1, (int)(box.Width / (27 * height)));
         var width = (box.Width - (columns - 1) * 5) / columns;
         var (column, y) = (0, box.MaxY);

@@ -33,8 +33,8 @@ public static class PlanSheets
         var left = panel.MinX;
         if (view.Stair.Plan.Turn is not null)
         {
-            marks.AddRange(TurnDetail.Draw(view, panel with { MaxX = left + 36 }));
-            left += 40;
+            marks.AddRange(TurnDetail.Draw(view, panel with { MaxX = left + 40 }));
+            left += 43;
         }
         var table = TaperTable.Draw(view.Stair.Plan, panel with { MinX = left }, start.Lettering.Words);
         marks.AddRange(table.Marks);

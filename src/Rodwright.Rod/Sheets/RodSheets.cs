@@ -14,13 +14,15 @@ public static class RodSheets
 {
     private const double Apart = 8; // least paper between plan and strings, mm
     private const double SmallestUseful = 5;
+    private static readonly double[] Inwards = [0.3, 0.15, 0];
 
-    /// <summary>The rod's sheet; none when plan and strings do not fit one page together at the scale wanted (without a wish: at 1:5 or larger).</summary>
+    /// <summary>The rod's sheet; at the scale wanted or the next smaller one at which plan and strings fit one page together; none when that would be below 1:5.</summary>
     public static IReadOnlyList<Sheet> Make(RodJob rod)
     {
         if (StringView.All(rod.Stair, wall: true).Concat(StringView.All(rod.Stair, wall: false)).FirstOrDefault() is not { } strings) return [];
         var plan = new PlanView(rod.Stair);
-        var scales = rod.Style.Scale is { } wanted ? [wanted] : Scale.Usual.Where(s => s.Ratio <= SmallestUseful);
+        var wanted = rod.Style.Scale ?? Scale.Full;
+        var scales = Scale.Usual.Where(s => s.Ratio > wanted.Ratio && s.Ratio <= SmallestUseful).Prepend(wanted);
         foreach (var scale in scales)
         {
             var start = SheetStart.At(rod, new("rod", "Rod", "Rod: plan and wall strings", Note: "Riser faces solid, nosings broken"), l => Together(strings, plan, l), scale);
@@ -42,15 +44,21 @@ public static class RodSheets
         var (a, b) = (StringFigures.Need(strings, start.Lettering), PlanFigures.Need(plan, start.Lettering));
         var (planWidth, planHeight) = (b.Width * scale.Factor + b.Left + b.Right, b.Height * scale.Factor + b.Top + b.Bottom);
         if (planWidth > view.Width || planHeight > view.Height) return null;
-        // Strings: low, and out to the side they climb to. Plan: high, on the other side.
-        var climbsRight = strings.Sense > 0;
-        var low = climbsRight ? view.MaxX - a.Right - a.Width * scale.Factor : view.MinX + a.Left;
-        var stringsAt = new Placement(scale, new(strings.Bounds.MinX, strings.Bounds.MinY), new(low, view.MinY + a.Bottom));
-        var planBox = climbsRight
-            ? new Box2(view.MinX, view.MaxY - planHeight, view.MinX + planWidth, view.MaxY)
-            : new Box2(view.MaxX - planWidth, view.MaxY - planHeight, view.MaxX, view.MaxY);
-        var planAt = new Placement(scale, new(plan.Bounds.MinX, plan.Bounds.MinY), new(planBox.MinX + b.Left, planBox.MinY + b.Bottom));
-        return Meets(strings, stringsAt, planBox.Grown(Apart)) ? null : (stringsAt, planAt);
+        // Strings: low, and out to the side they climb to. Plan: high, on the other side. Both as far in from the edges as they go without meeting.
+        var (width, height) = (a.Width * scale.Factor, a.Height * scale.Factor);
+        foreach (var part in Inwards)
+        {
+            var (inX, inY) = (part * (view.Width - a.Left - a.Right - width), part * (view.Height - a.Top - a.Bottom - height));
+            var (planX, planY) = (part * (view.Width - planWidth), part * (view.Height - planHeight));
+            var climbsRight = strings.Sense > 0;
+            var low = climbsRight ? view.MaxX - a.Right - width - inX : view.MinX + a.Left + inX;
+            var left = climbsRight ? view.MinX + planX : view.MaxX - planX - planWidth;
+            var stringsAt = new Placement(scale, new(strings.Bounds.MinX, strings.Bounds.MinY), new(low, view.MinY + a.Bottom + inY));
+            var planBox = new Box2(left, view.MaxY - planY - planHeight, left + planWidth, view.MaxY - planY);
+            var planAt = new Placement(scale, new(plan.Bounds.MinX, plan.Bounds.MinY), new(planBox.MinX + b.Left, planBox.MinY + b.Bottom));
+            if (!Meets(strings, stringsAt, planBox.Grown(Apart))) return (stringsAt, planAt);
+        }
+        return null;
     }
 
     /// <summary>Whether the strings, their boards or their figures reach into a box.</summary>

@@ -35,15 +35,20 @@ public sealed class SheetFlow
 
     private double Left => Room.MinX + column * (Width + Gutter);
 
-    /// <summary>A heading, kept with at least two lines of what follows.</summary>
-    public void Heading(string words)
+    /// <summary>A heading, kept with what follows.</summary>
+    /// <param name="words">Its words.</param>
+    /// <param name="with">Height of what must follow in the same column, mm.</param>
+    public void Heading(string words, double? with = null)
     {
         var size = 1.4 * Height;
         if (y < Room.MaxY) y -= 1.6 * Height;
-        Need(size + 6 * Height);
+        Need(size + (with ?? 6 * Height));
         Put(FlowText.Draw(new(Left, y), Width, words, size, bold: true));
         y -= 0.9 * Height;
     }
+
+    /// <summary>Height of a table of one-line rows with its heading, mm.</summary>
+    public double HeightOfRows(int rows) => Math.Min(2.1 * Height * (rows + 1) + Height, 0.6 * Room.Height);
 
     /// <summary>A paragraph; one too long for the rest of a column starts in the next.</summary>
     public void Paragraph(string words, double? height = null, bool bold = false)
@@ -62,6 +67,9 @@ public sealed class SheetFlow
         var sum = columns.Sum(c => c.Share);
         var table = new Table(
             columns.Select(c => new TableColumn(c.Title, Width * c.Share / sum, c.Figures ? HorizontalAnchor.End : HorizontalAnchor.Start)), rows, Height);
+        // A table that would be cut after a row or two, or that a column holds whole, starts in the next column.
+        var fitsWhole = table.Height <= 0.6 * Room.Height;
+        if (y < Room.MaxY && table.Height > y - Room.MinY && (fitsWhole || table.Draw(new(Left, y), y - Room.MinY).NextRow < 4)) Next();
         for (var row = 0; row < table.RowCount;)
         {
             var piece = table.Draw(new(Left, y), y - Room.MinY, row);

@@ -16,8 +16,8 @@ public static class TaperTable
         var second = steps.Any(s => s.OuterGoing is not null);
         List<TableColumn> columns =
         [
-            Column("Step", 12), Column("Going, chord", 16), Column("Going, arc", 15), Column("Narrow, along faces", 22), Column("Narrow, straight", 17),
-            Column("Narrow, tread", 17), Column("Wide end", 15), Column("Taper", 15),
+            Column("Step", 12), Column("Going, chord", 15), Column("Going, arc", 15), Column("Narrow, along faces", 24), Column("Narrow, straight", 17),
+            Column("Narrow, tread", 17), Column("Wide end", 15), Column("Taper", 14),
         ];
         if (second) columns.Insert(3, Column("Outer going", 15));
         return new(columns, steps.Select(s => (IReadOnlyList<string>)

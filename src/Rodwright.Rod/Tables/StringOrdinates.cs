@@ -54,7 +54,7 @@ internal static class StringOrdinates
                 yield return At(feature, point, edge.Vertices[i].At);
                 if (!begins) continue;
                 var arc = Arc2.FromBulge(edge.Vertices[i].At, edge.Vertices[i + 1].At, edge.Vertices[i].Bulge);
-                yield return At(feature, $"centre of the easing, radius {Number.Print(arc.Radius)}", arc.Centre);
+                yield return At(feature, $"centre, radius {Number.Print(arc.Radius)}", arc.Centre);
             }
         }
 

@@ -30,9 +30,9 @@ public static class TableSheets
             var k = lettering.Words / 2.5;
             TableColumn[] columns =
             [
-                new("Mark", 18 * k), new("Part", 28 * k), new("No.", 9 * k, HorizontalAnchor.End), new("Length", 15 * k, HorizontalAnchor.End),
-                new("Width", 14 * k, HorizontalAnchor.End), new("Thick", 12 * k, HorizontalAnchor.End), new("Material", 18 * k),
-                new("Jointed up, glued up, remarks", 55 * k),
+                new("Mark", 18 * k), new("Part", 28 * k), new("No.", 9 * k, HorizontalAnchor.End), new("Length", 17 * k, HorizontalAnchor.End),
+                new("Width", 15 * k, HorizontalAnchor.End), new("Thick", 14.5 * k, HorizontalAnchor.End), new("Material", 20 * k),
+                new("Jointed up, glued up, remarks", 50 * k),
             ];
             var rows = PartsList.Rows(rod.Stair).Select(r => (IReadOnlyList<string>)
                 [r[0], r[1], r[2], r[4], r[5], r[6], r[3], string.Join("; ", new[] { r[7], r[8], r[9] }.Where(c => c.Length > 0))]);
@@ -49,7 +49,7 @@ public static class TableSheets
         return part.Kind switch
         {
             PartKind.WallString or PartKind.NewelString => new(title, new(
-                [new("Feature", 36 * k), new("Point", 34 * k), Figure("along"), Figure("up"), Figure("s"), Figure("z"), Figure("deep", 12)],
+                [new("Feature", 34 * k), new("Point", 38 * k), Figure("along"), Figure("up"), Figure("s"), Figure("z"), Figure("deep", 12)],
                 Runs(all.Where(o => !o.Point.StartsWith("wedge", StringComparison.Ordinal)),
                     o => [o.Point, Print(o.Along), Print(o.Across), Print(o.Station), Print(o.Height), Print(o.Depth)]), lettering.Words)),
             PartKind.Newel => new(title, new(

@@ -7,7 +7,7 @@ using Rodwright.Rod.Sheets;
 namespace Rodwright.Rod.Templates;
 
 /// <summary>The templates a string's housings are marked from, made by the same shapes as the strings themselves.</summary>
-internal static class HousingTemplates
+public static class HousingTemplates
 {
     private static readonly HousingShapes.Reach Free = new(double.NegativeInfinity, double.PositiveInfinity);
 
@@ -27,7 +27,7 @@ internal static class HousingTemplates
             practice.RiserOnTread ? 0 : practice.RiserWedge.RunOn, true, Free, practice);
     }
 
-    public static Sheet Tread(RodJob rod)
+    internal static Sheet Tread(RodJob rod)
     {
         var practice = rod.Stair.Job.Practice;
         var going = rod.Stair.Plan.Going;
@@ -56,7 +56,7 @@ internal static class HousingTemplates
         return TrueSheet.Of(rod, new("template-tread", "Template, tread and wedge", "template, tread and wedge", "", "Full size"), drawing.Marks);
     }
 
-    public static Sheet Riser(RodJob rod)
+    internal static Sheet Riser(RodJob rod)
     {
         var practice = rod.Stair.Job.Practice;
         var rise = rod.Stair.Plan.Rise;

@@ -78,10 +78,10 @@ internal static class StringEnds
         ];
         if (away > 0) drawing.ChainLeft(tip, heights);
         else drawing.ChainRight(tip, heights);
-        var haunch = new Point2(shoulder - away * tenon.Haunch, window.MinY);
-        drawing.ChainBelow(window.MinY, new Point2(tip, tenon.Bottom), haunch, new(shoulder, window.MinY));
+        var haunch = new Point2(shoulder - away * tenon.Haunch, tenon.Bottom + tenon.Third);
+        drawing.ChainBelow(tenon.Bottom, new Point2(tip, tenon.Bottom), haunch, new(shoulder, tenon.Bottom));
         var peg = new Point2(shoulder - away * (tenon.PegBack - tenon.Practice.Draw), tenon.Top);
-        drawing.ChainAbove(window.MaxY, new Point2(tip, tenon.Top), peg, new(shoulder, tenon.Top));
+        drawing.ChainAbove(tenon.Top, new Point2(tip, tenon.Top), peg, new(shoulder, tenon.Top));
         drawing.Notes(marks,
             $"Looking at the face side. Tenons {Number.Print(tenon.Thickness)} thick: {Number.Print(board.Site.Thickness - tenon.Thickness)} off the face, none off the back. "
             + $"Peg holes {Number.Print(tenon.Practice.Peg)}, already {Number.Print(tenon.Practice.Draw)} nearer the shoulder than in the newel. Up the stair is to the {(sign > 0 ? "right" : "left")}.",

@@ -26,9 +26,13 @@ public static class PlanLabels
         foreach (var riser in plan.RiserLines)
         {
             var text = Number.Print(riser.Number, 0);
-            var clear = Math.Abs(riser.Up.X) * Lettering.Width(text, height) / 2 + Math.Abs(riser.Up.Y) * height / 2 + 1.3;
+            var half = Math.Abs(riser.Up.X) * Lettering.Width(text, height) / 2 + Math.Abs(riser.Up.Y) * height / 2;
+            var free = place.Map(plan.Going) - 2 * half;
+            // Where a number does not go between two risers, only the ends of the flight and every fifth are numbered.
+            if (free < 0.6 && riser.Number != 1 && riser.Number != plan.Risers && riser.Number % 5 != 0 && plan.Steps[riser.Number - 1] is not Stairs.Plans.StepKind.Tapered) continue;
+            var clear = half + Math.Clamp(free / 2, 0.4, 1.3);
             var width = place.Map(riser.Outer.DistanceTo(riser.Inner));
-            var at = place.Map(riser.Outer.Towards(riser.Inner, Math.Clamp((2 * lettering.Figures + 4) / width, 0.2, 0.3))) + clear * riser.Up;
+            var at = place.Map(riser.Outer.Towards(riser.Inner, Math.Clamp((3 * lettering.Figures + 4) / width, 0.2, 0.34))) + clear * riser.Up;
             marks.Add(new TextMark(at, text, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, of: $"riser-{Number.Print(riser.Number, 0)}"));
         }
         var placer = new LabelPlacer(room);
@@ -41,12 +45,12 @@ public static class PlanLabels
             placer.Avoid([going]);
         }
         Say("up", place.Map(plan.Riser(1).Walking) - new Vector2(0, 1), lettering.Figures, 1.5, null);
+        foreach (var (part, _) in view.Strings) Say(part.Mark, place.Map(Beside(view, part)), lettering.Figures, 1, part);
         foreach (var (part, outline) in view.Newels)
         {
             var side = Number.Print(view.Stair.Job.Practice.Newel);
             Say($"{part.Mark} {side} × {side}", place.Map(outline.Bounds.Centre), lettering.Words, 1.2 + place.Map(outline.Bounds.Width / 2), part);
         }
-        foreach (var (part, _) in view.Strings) Say(part.Mark, place.Map(Beside(view, part)), lettering.Figures, 1, part);
         return marks;
 
         void Say(string words, Point2 near, double size, double gap, Part? part)

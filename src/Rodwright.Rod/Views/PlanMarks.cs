@@ -12,6 +12,7 @@ public static class PlanMarks
     public const double WallDepth = 3;
 
     private const double WallRunOn = 5;
+    private const double LeastNosing = 0.7;
 
     /// <summary>All lines and tints, without lettering.</summary>
     public static IReadOnlyList<Mark> Draw(PlanView view, Placement place)
@@ -19,7 +20,9 @@ public static class PlanMarks
         var plan = view.Stair.Plan;
         var marks = new List<Mark>();
         foreach (var wall in view.Walls) marks.AddRange(Wall(place.Map(wall)));
-        foreach (var (riser, line) in view.Nosings) marks.Add(place.Stroke(line, Pens.Nosing, Layer.Nosing, $"riser-{Number.Print(riser, 0)}"));
+        // Nosings closer to their risers than this would run into them.
+        if (place.Map(view.Stair.Job.Practice.Nosing) >= LeastNosing)
+            foreach (var (riser, line) in view.Nosings) marks.Add(place.Stroke(line, Pens.Nosing, Layer.Nosing, $"riser-{Number.Print(riser, 0)}"));
         foreach (var riser in plan.RiserLines)
             marks.Add(place.Stroke(Path2.Polyline(riser.Inner, riser.Outer), RodPens.RiserFace(place.Scale), Layer.Visible, $"riser-{Number.Print(riser.Number, 0)}"));
         marks.AddRange(WalkingLine(place.Map(plan.WalkingLine)));

@@ -97,6 +97,10 @@ public static class StringLabels
         var box = place.Map(view.Bounds);
         var low = view.Sense > 0 ? box.MinX + 2 : box.MaxX - 2;
         var y = box.MaxY - lettering.Figures;
-        return DirectionArrow.Draw(new(low, y), new(low + view.Sense * 12 * lettering.Figures, y), "up the stair", lettering.Figures);
+        // A short string leaves a short corner.
+        var length = Math.Min(12 * lettering.Figures, 0.42 * box.Width);
+        if (length < 8) return [];
+        var word = length < 11 * lettering.Figures ? length < 5 * lettering.Figures ? "" : "up" : "up the stair";
+        return DirectionArrow.Draw(new(low, y), new(low + view.Sense * length, y), word, lettering.Figures);
     }
 }

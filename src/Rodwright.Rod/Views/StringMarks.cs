@@ -37,7 +37,8 @@ public static class StringMarks
         var s = (From: Math.Max(view.From, view.Boards[0].Margin[0].X), To: Math.Min(view.To, view.Boards[0].Margin[^1].X));
         var margin = GraphCut.Between(Path2.Polyline(view.Boards[0].Margin), s.From, s.To);
         marks.Add(place.Stroke(Path2.Polyline(margin.Vertices.Select(v => view.At(v.At.X, v.At.Y))), RodPens.MarginLine, Layer.Construction));
-        foreach (var part in view.Parts) marks.Add(place.Stroke(part.Blank.Outline, RodPens.Stock, Layer.Construction, part.Id));
+        // Corners of a stock board that stick out far are left out: the board runs on.
+        marks.Add(new ClipMark(place.Map(box).Grown(4), view.Parts.Select(part => place.Stroke(part.Blank.Outline, RodPens.Stock, Layer.Construction, part.Id))));
         if (view.HasFloor)
             marks.Add(place.Stroke(Path2.Polyline(new Point2(box.MinX, view.Floor), new Point2(box.MaxX, view.Floor)), Pens.Visible, Layer.Site));
         foreach (var site in view.Boards.Select(b => b.Site))

@@ -24,7 +24,7 @@ public sealed class StringView
         // The last riser of a lone board at a corner belongs to the other board, but the riser on the corner line to both.
         PitchPoints = [.. boards[0].PitchPoints.Where(p => p.At.X >= from - 1 && p.At.X <= to + 1)];
         var box = Box2.Of([At(from, boards[0].Outline.Bounds.MinY), At(to, boards[^1].Outline.Bounds.MaxY)]);
-        foreach (var board in boards) box = box.With(board.Part.FaceSide.Outline.Bounds).With(board.Part.Blank.Outline.Bounds);
+        foreach (var board in boards) box = box.With(board.Part.FaceSide.Outline.Bounds);
         foreach (var p in PitchPoints) box = box.With(At(p.At.X, p.At.Y));
         HasFloor = boards[0].Site.Lower.Level > 0 || box.MinY < stair.Plan.Rise;
         if (HasFloor) box = box.With(At(from, boards[0].Site.Lower.Level));
@@ -58,7 +58,7 @@ public sealed class StringView
     /// <summary>Height of that floor, mm.</summary>
     public double Floor => Boards[0].Site.Lower.Level;
 
-    /// <summary>Everything drawn, in (u, v).</summary>
+    /// <summary>Everything drawn, in (u, v); corners of the stock boards may stand out of it a little.</summary>
     public Box2 Bounds { get; }
 
     /// <summary>Station of the corner both boards meet at; null for a lone board.</summary>

@@ -1,0 +1,122 @@
+using System.Globalization;
+using Rodwright.Drawings.Formats;
+using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
+using Rodwright.Rod.Machining;
+using Rodwright.Testing;
+using Xunit;
+
+namespace Rodwright.Rod.Tests.Machining;
+
+public sealed class PartDxfTests
+{
+    public static TheoryData<string> AllSamples => [.. Samples.Names];
+
+    private static readonly Lazy<Dictionary<string, IReadOnlyDictionary<string, DxfReader.Drawing>>> Read = new(() =>
+        Samples.Names.ToDictionary(s => s, s => DxfReader.Read(PartFiles.Make(RodJobs.Of(s)).Where(f => f.Name.EndsWith(".dxf", StringComparison.Ordinal)))));
+
+    [Theory]
+    [MemberData(nameof(AllSamples))]
+    public void Every_part_passes_the_audit_with_nothing_to_mend(string sample)
+    {
+        var kit = RodJobs.Stair(sample).Kit;
+        var read = Read.Value[sample];
+        Assert.Equal(kit.Parts.Select(p => p.Mark + ".dxf").Order(), read.Keys.Order());
+        Assert.All(read, file => Assert.True(file.Value.Errors.Count == 0, file.Key + ": " + string.Join("; ", file.Value.Errors)));
+    }
+
+    [Theory]
+    [MemberData(nameof(AllSamples))]
+    public void Outlines_and_blanks_read_back_true_to_a_hundredth(string sample)
+    {
+        foreach (var part in RodJobs.Stair(sample).Kit.Parts)
+        {
+            var paths = Read.Value[sample][part.Mark + ".dxf"].Paths;
+            for (var i = 0; i < part.Faces.Length; i++)
+            {
+                var layer = part.Kind == PartKind.Newel ? part.Faces[i].Looks + "-OUTLINE" : i == 0 ? "OUTLINE" : "TOP-EDGE";
+                var outline = Assert.Single(paths, p => p.Layer == layer).Path;
+                Assert.True(Math.Abs(outline.Length - part.Faces[i].Outline.Length) < 0.01, $"{part.Mark} {layer}: {outline.Length} for {part.Faces[i].Outline.Length}");
+                Assert.True(Math.Abs(outline.Area - part.Faces[i].Outline.Area) < 1, $"{part.Mark} {layer}: area, which a mirrored drawing would turn negative");
+            }
+            if (part.Kind == PartKind.Newel) continue;
+            var blank = Assert.Single(paths, p => p.Layer == "BLANK").Path.Bounds;
+            Assert.Equal(0, blank.MinX, 6);
+            Assert.Equal(0, blank.MinY, 6);
+            Assert.Equal(part.Blank.Length, blank.MaxX, 2);
+            Assert.Equal(part.Blank.Width, blank.MaxY, 2);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(AllSamples))]
+    public void Every_cut_lies_on_the_layer_of_its_operation_and_depth(string sample)
+    {
+        foreach (var part in RodJobs.Stair(sample).Kit.Parts)
+        {
+            var paths = Read.Value[sample][part.Mark + ".dxf"].Paths;
+            foreach (var cut in part.Cuts)
+            {
+                var layer = MachiningLayers.Of(cut).Name;
+                if (part.Kind == PartKind.Newel) layer = $"{part.Faces[cut.Face].Looks}-{layer}";
+                var own = paths.Where(p => p.Layer == layer).Select(p => p.Path).ToList();
+                var shape = MachiningFrame.Place(part, cut.Face, cut.Shape);
+                // Drawn as it is, or (housings) taken up in a recess that holds all its corners.
+                foreach (var v in shape.Vertices)
+                    Assert.True(own.Any(p => p.DistanceTo(v.At) < 0.01 || (p.Closed && p.Holds(v.At))), $"{part.Mark}: {cut.Id} is not on {layer}");
+                if (cut.Kind != CutKind.Housing) Assert.Contains(own, p => Math.Abs(p.Length - shape.Length) < 0.01);
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(AllSamples))]
+    public void Housings_that_meet_are_one_recess_of_the_same_area(string sample)
+    {
+        foreach (var board in RodJobs.Stair(sample).Kit.Strings)
+        {
+            var shapes = board.Part.Cuts.Where(c => c.Kind == CutKind.Housing).Select(c => MachiningFrame.Place(board.Part, 0, c.Shape)).ToList();
+            var recesses = Read.Value[sample][board.Part.Mark + ".dxf"].Paths.Where(p => p.Layer.StartsWith("HOUSING", StringComparison.Ordinal)).Select(p => p.Path).ToList();
+            Assert.True(recesses.Count < shapes.Count, board.Part.Mark);
+            Assert.Equal(Region.Union(shapes).Sum(p => p.Area), recesses.Sum(p => p.Area), 0);
+        }
+    }
+
+    [Fact]
+    public void Layers_are_named_as_documented()
+    {
+        var read = Read.Value["left-kite-low"];
+        Assert.Contains(read["W1.dxf"].Paths, p => p.Layer == "HOUSING-12");
+        Assert.Contains(read["W1.dxf"].Paths, p => p.Layer == "CORNER-HOUSING-12");
+        Assert.Contains(read["F1.dxf"].Paths, p => p.Layer == "CHEEK-12");
+        Assert.Contains(read["F1.dxf"].Paths, p => p.Layer == "BORE-32" && Math.Abs(p.Path.Bounds.Width - 12) < 1e-6);
+        Assert.Contains(read["N2.dxf"].Paths, p => p.Layer == "S-MORTICE-62");
+        Assert.Contains(read["N3.dxf"].Paths, p => p.Layer == "W-NOTCH-33");
+        Assert.Contains(read["T4.dxf"].Paths, p => p.Layer == "ROUND-11");
+    }
+
+    [Fact]
+    public void A_half_millimetre_of_depth_keeps_its_name_within_what_the_format_allows() =>
+        Assert.Equal("HOUSING-12_5", MachiningLayers.Of(new("h", CutKind.Housing, 0, Path2.Rectangle(0, 0, 1, 1), 12.5)).Name);
+
+    [Theory]
+    [InlineData("de-DE")]
+    [InlineData("tr-TR")]
+    public void Files_have_the_same_bytes_in_any_culture(string culture)
+    {
+        var before = CultureInfo.CurrentCulture;
+        var plain = Everything();
+        try
+        {
+            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
+            Assert.Equal("1,5", 1.5.ToString());
+            foreach (var (a, b) in plain.Zip(Everything())) Assert.True(a.Name == b.Name && a.Bytes.Span.SequenceEqual(b.Bytes.Span), a.Name);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+
+        static List<WrittenFile> Everything() => [.. Samples.Names.SelectMany(s => PartFiles.Make(RodJobs.Of(s)))];
+    }
+}
