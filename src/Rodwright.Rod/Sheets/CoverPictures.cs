@@ -11,7 +11,7 @@ namespace Rodwright.Rod.Sheets;
 internal sealed class CoverPictures
 {
     private const double Gap = 8;
-    private const double Words = 6;
+    private const double Words = 9; // the words below, and how far walls run on
     private readonly PlanView plan;
     private readonly StringView? strings;
 

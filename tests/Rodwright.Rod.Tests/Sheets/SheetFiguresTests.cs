@@ -64,7 +64,7 @@ public sealed class SheetFiguresTests
     [Fact]
     public void Boards_that_fit_only_alone_get_a_sheet_each()
     {
-        var sheets = StringSheets.Walls(Rods.Sample("half-scale-teaching", "A3", "1:5"));
+        var sheets = StringSheets.Walls(Rods.Sample("left-kite-low", "A1", "1:5"));
         Assert.Equal(["wall-string-1", "wall-string-2"], sheets.Select(s => s.Name));
         Assert.All(sheets, s => Assert.Equal(5, s.Scale.Ratio));
     }
