@@ -29,10 +29,11 @@ internal static class TaperedTreadSheets
         var start = SheetStart.For(rod,
             new($"tread-{Number.Print(part.Step, 0)}", $"Tapered tread {part.Mark}", part.Name + ", tapered", part.Mark, "Face side up"),
             l => new(length, width, l.OrdinateStrip(10), 3, TableStrip(l), l.OrdinateStrip(10)));
-        var place = start.Place(square);
+        // Low in its view, so that what paper is left lies together above it.
+        var place = new Placement(start.Scale, new(square.Centre.X, square.MinY), new((start.View.MinX + start.Need.Left + start.View.MaxX - start.Need.Right) / 2, start.View.MinY + start.Need.Bottom));
         var marks = new List<Mark> { place.Stroke(Path2.Rectangle(square.MinX, square.MinY, square.MaxX, square.MaxY), Pens.Rule, Layer.Construction) };
         var figures = view.Ordinates(place, place.Map(square), start.Lettering, letters: true);
-        var narrow = new NarrowEnd(rod.Stair, part, view, place.Map(square), start.Scale, start.Lettering);
+        var narrow = new NarrowEnd(rod.Stair, part, view, place.Map(square), Above(start, place.Map(square)), start.Scale, start.Lettering);
         marks.AddRange(view.Draw(place, start.Lettering, letters: true, figures, i => !narrow.Corners.Contains(i)));
         marks.AddRange(figures);
         marks.AddRange(narrow.Draw(start.Lettering));
@@ -47,6 +48,9 @@ internal static class TaperedTreadSheets
         marks.AddRange(PiecePanel.Draw(start, rod.Stair, [part.Id], Words(rod, part, length, width)));
         return start.Finish(marks);
     }
+
+    private static Box2 Above(SheetStart start, Box2 square) =>
+        new(square.MinX, square.MaxY + 8, square.MaxX, Math.Max(square.MaxY + 8, start.View.MaxY - TableStrip(start.Lettering)));
 
     /// <summary>Paper for the table of corners above the view: three rows.</summary>
     private static double TableStrip(SheetLettering lettering) => 3 * (lettering.Words + 2.6) + 6;
