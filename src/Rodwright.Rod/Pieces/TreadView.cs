@@ -121,7 +121,10 @@ internal sealed class TreadView
             placer.Avoid(place.Map(Path2.Polyline(new Point2(0, y), new Point2(Board.MaxX, y))));
         var middle = place.Map(Middle());
         foreach (var mark in placer.Place(part.Mark, middle, lettering.Mark, bold: true, of: part.Id)?.Marks ?? []) yield return mark;
-        foreach (var mark in placer.Place("↔ grain", middle + new Vector2(0, -lettering.Mark * 2), lettering.Words)?.Marks ?? []) yield return mark;
+        // Beside the mark on a narrow board, below it on a wide one.
+        var beside = place.Map(Board.Height) < lettering.Mark * 4;
+        var grain = placer.Place("↔ grain", middle + (beside ? new(lettering.Mark * 4, 0) : new(0, -lettering.Mark * 2)), lettering.Words);
+        if (grain is { Lead: null }) yield return grain.Text;
         if (!letters) yield break;
         foreach (var i in Enumerable.Range(0, Corners.Length).Where(lettered))
             foreach (var mark in placer.Place(Letter(i), place.Map(Corners[i]), lettering.Words, bold: true)?.Marks ?? []) yield return mark;

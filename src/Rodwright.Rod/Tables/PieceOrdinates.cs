@@ -22,8 +22,9 @@ internal static class PieceOrdinates
             }
             yield return At(cut, feature, "bottom, left", new(box.MinX, box.MinY));
             yield return At(cut, feature, "top, right", new(box.MaxX, box.MaxY));
-            if (cut.Note.Length > 0 && cut.Seat is not null)
-                yield return At(cut, feature, cut.Note, new(cut.Shape.Bounds.MinX < box.MinX - Tolerance.Joint ? cut.Shape.Bounds.MinX : cut.Shape.Bounds.MaxX, box.MaxY));
+            var whole = cut.Shape.Bounds;
+            if (whole.MinX < box.MinX - Tolerance.Joint) yield return At(cut, feature, cut.Note, new(whole.MinX, box.MaxY));
+            if (whole.MaxX > box.MaxX + Tolerance.Joint) yield return At(cut, feature, cut.Note, new(whole.MaxX, box.MaxY));
         }
 
         Ordinate At(Cut cut, string feature, string point, Point2 p) =>
