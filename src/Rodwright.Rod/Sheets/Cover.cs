@@ -40,7 +40,7 @@ public static class Cover
         Proof(flow, rod);
         flow.Heading("Sheets", flow.HeightOfRows(others.Count));
         flow.Table([("No.", 1, true), ("Sheet", 6, false), ("Scale", 1.4, true)],
-            others.Select((s, i) => (IReadOnlyList<string>)[Number.Print(covers + 1 + i, 0), s.Title, s.Scale.ToString()]));
+            others.Select((s, i) => (IReadOnlyList<string>)[Number.Print(covers + 1 + i, 0), s.Title, s.ScaleWords]));
         return flow.Sheets();
     }
 

@@ -123,7 +123,7 @@ public sealed record SheetStart
         var stock = rod.Style.Paper;
         var page = stock.PageFor(stock.Height is null ? 460 : stock.Width, stock.Height ?? stock.Width);
         return new(
-            new Sheet { Name = words.Name, Title = words.Title, Paper = page, Scale = scale, Marks = [], Block = BlockFor(rod, words) }, new(0, 0));
+            new Sheet { Name = words.Name, Title = words.Title, Paper = page, Scale = scale, HasScale = false, Marks = [], Block = BlockFor(rod, words) }, new(0, 0));
     }
 
     /// <summary>Sets a box of timber in the middle of the view, its strips for figures kept free.</summary>
