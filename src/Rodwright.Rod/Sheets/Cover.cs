@@ -26,7 +26,7 @@ public static class Cover
         var stair = rod.Stair;
         var words = new SheetWords("cover", "Cover", "Cover");
         var flow = new SheetFlow(SheetStart.Written(rod, words, Scale.Full));
-        var pictures = new CoverPictures(stair, flow.Width, 0.42 * flow.Width);
+        var pictures = new CoverPictures(stair, flow.Width, 0.47 * flow.Width);
         flow = new(SheetStart.Written(rod, words, pictures.Scale));
         flow.Paragraph(stair.Job.Title, 2 * flow.Height, bold: true);
         flow.Paragraph(CoverWords.Kind(stair));

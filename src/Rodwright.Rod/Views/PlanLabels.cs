@@ -29,6 +29,9 @@ public static class PlanLabels
         placer.Avoid(marks);
         foreach (var going in Goings(view, place, lettering.Words))
         {
+            // Goings of tapered steps are in the table too; at small scales they give way to riser numbers.
+            var box = going.Bounds;
+            if (marks.Exists(m => m.Bounds.Overlaps(box))) continue;
             marks.Add(going);
             placer.Avoid([going]);
         }
