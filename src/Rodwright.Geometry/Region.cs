@@ -19,6 +19,9 @@ public static class Region
         return Outlines(CascadedPolygonUnion.Union([.. paths.Select(arcs.ToPolygon)]), arcs);
     }
 
+    /// <summary>Whether a closed path nowhere crosses or touches itself, arcs counted as chords.</summary>
+    public static bool IsSimple(Path2 path) => new ArcMemory([path]).ToPolygon(path).IsValid;
+
     /// <summary>What of <paramref name="whole"/> lies outside <paramref name="taken"/>: outer outlines anticlockwise, holes clockwise.</summary>
     public static IReadOnlyList<Path2> Difference(Path2 whole, Path2 taken)
     {

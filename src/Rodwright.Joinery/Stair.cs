@@ -31,6 +31,7 @@ public sealed record Stair(Job Job, StairPlan Plan, RegulationReport Regulation,
         var kit = Joiner.Make(plan);
         findings.AddRange(report.Findings);
         findings.AddRange(kit.Findings);
+        if (findings.Any(f => f.Severity == Severity.Error)) return Outcome<Stair>.Refused(findings);
         return Outcome<Stair>.Of(new(job, kit.Plan, report, kit, [.. findings]), findings);
     }
 

@@ -88,8 +88,9 @@ internal static class NewelMaker
         if (runsLeft || runsRight)
         {
             var cut = Path2.Rectangle(runsLeft ? 0 : box.MinX, bottom, runsRight ? side : box.MaxX, top);
-            // A rounded front stays rounded unless it is the edge that runs out.
-            shape = runsLeft || !section.HasFront ? cut : Extended(seat, side);
+            // A rounded front stays rounded unless it is the edge that runs out, or the round itself reaches the back.
+            var back = Box2.Of(seat.Vertices.Select(v => v.At).Where(p => p.X >= box.MaxX - Tolerance.Same));
+            shape = runsLeft || !section.HasFront || back.Height < box.Height - Tolerance.Same ? cut : Extended(seat, side);
         }
         Path2 Flip(Path2 path) => flips ? path.MapMirrored(p => new(side - p.X, p.Y)) : path;
         var note = runsLeft && runsRight ? "runs through from arris to arris" : runsLeft || runsRight ? "runs out at the arris" : "";
@@ -133,7 +134,9 @@ internal static class NewelMaker
         var at = site.Centre - (practice.Newel / 2 - tenon.PegBack) * along;
         var u = AcrossOf(pegFrame, at);
         var outside = pegFrame.Origin.Plan;
-        var depth = Math.Min(practice.Newel, Math.Abs((outside - near).Dot(back)) + 10);
+        // Never so deep that it meets the housings on the far side.
+        var through = Math.Abs((outside - near).Dot(back));
+        var depth = Math.Min(through + 10, Math.Max(through, practice.Newel - practice.NewelHousing - practice.Tenon.Between));
         for (var i = 0; i < 2; i++)
         {
             yield return new($"peg-{tenon.Site.Id}-{names[i]}", CutKind.Bore, pegFace,

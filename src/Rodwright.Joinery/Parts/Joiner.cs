@@ -40,6 +40,9 @@ public static class Joiner
         if (set.Count > 0) StringFindings.Report(plan, set, findings);
         var all = TenonMaker.Make(plan, set, findings);
         tenons = all;
-        return [.. set.SelectMany(s => StringMaker.Make(plan, s.Development, s.Edges, housings, all))];
+        ImmutableArray<StringBoard> boards = [.. set.SelectMany(s => StringMaker.Make(plan, s.Development, s.Edges, housings, all))];
+        StringFindings.Impossible(plan, boards, findings);
+        StringFindings.WidePieces(boards, findings);
+        return boards;
     }
 }

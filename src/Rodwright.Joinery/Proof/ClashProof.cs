@@ -33,7 +33,7 @@ internal static class ClashProof
     private static Clash? InCarrier(Prism prism, Part carrier)
     {
         var face = carrier.FaceSide;
-        var box = Body(carrier);
+        var box = CarrierBody.Of(carrier);
         var (low, high) = (face.Outline.Bounds.MinY + face.Frame.Origin.Z, face.Outline.Bounds.MaxY + face.Frame.Origin.Z);
         if (prism.Top <= low || prism.Bottom >= high) return null;
         var ring = prism.Plan.Select(p => OnFloorOf(face.Frame, p)).ToList();
@@ -74,7 +74,7 @@ internal static class ClashProof
     {
         var (ring, frame) = (RingOf(b), a.FaceSide.Frame);
         var local = ring.Select(p => OnFloorOf(frame, p)).ToList();
-        var inside = ConvexClip.Inside(local, Corners(Body(a)));
+        var inside = ConvexClip.Inside(local, Corners(CarrierBody.Of(a)));
         var area = inside.Count < 3 ? 0 : ConvexClip.Area(inside);
         var corner = a.Cuts.Concat(b.Cuts).FirstOrDefault(c => c.Kind == CutKind.CornerHousing && (c.Joint == $"{a.Id}/{b.Id}" || c.Joint == $"{b.Id}/{a.Id}"));
         if (corner is not null) area -= corner.Depth * corner.Shape.Bounds.Width;
@@ -84,21 +84,7 @@ internal static class ClashProof
     private static List<Point2> RingOf(Part carrier)
     {
         var frame = carrier.FaceSide.Frame;
-        return [.. Corners(Body(carrier)).Select(p => frame.ToWorld(new(p.X, 0), p.Y).Plan)];
-    }
-
-    /// <summary>A carrier's body in plan, in its face's frame: along u, and behind the face as negative y; tenons left out.</summary>
-    private static Box2 Body(Part carrier)
-    {
-        var face = carrier.FaceSide;
-        var bounds = face.Outline.Bounds;
-        var (from, to) = (bounds.MinX, bounds.MaxX);
-        foreach (var cheek in carrier.Cuts.Where(c => c.Kind == CutKind.TenonCheek).Select(c => c.Shape.Bounds))
-        {
-            if (Math.Abs(cheek.MinX - from) < Tolerance.Joint) from = cheek.MaxX;
-            if (Math.Abs(cheek.MaxX - to) < Tolerance.Joint) to = cheek.MinX;
-        }
-        return new(from, -face.Thickness, to, 0);
+        return [.. Corners(CarrierBody.Of(carrier)).Select(p => frame.ToWorld(new(p.X, 0), p.Y).Plan)];
     }
 
     /// <summary>The room a cut makes, in plan, in the frame of the carrier's first face.</summary>
@@ -127,6 +113,8 @@ internal static class ClashProof
             {
                 var (a, b) = (newel.Cuts[i], newel.Cuts[j]);
                 if (a.Joint == b.Joint || (a.Kind == CutKind.Housing && b.Kind == CutKind.Housing && AreNeighbours(a, b))) continue;
+                // A housing beside the notch may run out into it, where the trimmer comes; its piece must not.
+                if (b.Kind == CutKind.Notch) a = a with { Shape = a.Filled };
                 var (ra, rb) = (RoomOf(newel, a), RoomOf(newel, b));
                 var (va, vb) = (a.Shape.Bounds, b.Shape.Bounds);
                 var shared = new[]

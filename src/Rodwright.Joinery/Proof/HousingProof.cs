@@ -20,7 +20,9 @@ internal static class HousingProof
         foreach (var cut in female.Cuts.Where(c => c.Joint == joint.Id && c.Kind == CutKind.Housing))
         {
             var face = female.Faces[cut.Face];
-            var (min, max) = (face.Outline.Bounds.MinX, face.Outline.Bounds.MaxX);
+            // A string's tenons are no part of the face the end is housed in.
+            var body = cut.Face == 0 ? CarrierBody.Of(female) : face.Outline.Bounds;
+            var (min, max) = (body.MinX, body.MaxX);
             var seat = cut.Filled.Bounds;
             var stretch = prism.Along(face.Frame, -JustInside)
                 .Select(s => (From: Math.Max(s.From, Math.Min(min, seat.MinX)), To: Math.Min(s.To, max)))

@@ -77,7 +77,8 @@ public sealed class SectionsOfPlan
             var e = boundary.Edges[i];
             if (e.Kind == BoundaryKind.NewelJog || BoundaryPlaces.On(e, front) is not { } at || at > e.Length + Tolerance.Same) continue;
             if (at >= -Tolerance.Same || i == 0) return (i, at);
-            var afterJog = boundary.Edges[i - 1].Kind == BoundaryKind.NewelJog;
+            // Only where the newel stands far enough proud of the string that its housing does not reach in front of the string's end.
+            var afterJog = boundary.Edges[i - 1].Kind == BoundaryKind.NewelJog && boundary.Edges[i - 1].Length >= plan.Job.Practice.NewelHousing;
             if (afterJog && -at <= plan.Job.Practice.NosingPastNewel + Tolerance.Same) return (i, at);
         }
         return (edge, BoundaryPlaces.On(boundary.Edges[edge], front) ?? 0);

@@ -32,7 +32,7 @@ internal static class BoardBand
         var corner = Point2.Origin + along.Min() * grain + at * grain.Left;
         var length = along.Max() - along.Min();
         var blank = new Blank(length, width, thickness, corner, grain, []);
-        return best < 1e-3 ? blank : blank with { JointedUp = JointedUp(outline, blank) };
+        return best < 1e-3 || !Region.IsSimple(outline) ? blank : blank with { JointedUp = JointedUp(outline, blank) };
     }
 
     private static ImmutableArray<JointedPiece> JointedUp(Path2 outline, Blank blank)

@@ -13,7 +13,7 @@ namespace Rodwright.Joinery.Strings;
 /// <param name="PitchPoints">The development's pitch points.</param>
 /// <param name="Margin">The development's margin line.</param>
 /// <param name="UpperEdge">Eased, up to the head's level top or the corner.</param>
-/// <param name="LowerEdge">Eased, from where it leaves the floor.</param>
+/// <param name="LowerEdge">Eased; a level cut on the floor comes first.</param>
 /// <param name="Outline">The finished board, anticlockwise, tenons included.</param>
 /// <param name="Easings">The development's easings.</param>
 /// <param name="LeastWidth">Narrowest board that would hold the straight steps' housings, mm.</param>

@@ -10,7 +10,7 @@ namespace Rodwright.Joinery.Strings;
 /// that is not enough, by what the housings and the cover below them need.
 /// </summary>
 /// <param name="Upper">Eased upper edge, from the foot's plumb cut or the lower shoulder to the upper end.</param>
-/// <param name="Lower">Eased lower edge; begins where it leaves the floor.</param>
+/// <param name="Lower">Eased lower edge; where it would lie below the floor it begins with the level cut on it.</param>
 /// <param name="LowerOffsets">Square distance from the margin line to the lower edge, for each piece of the margin line.</param>
 /// <param name="LeastWidth">Narrowest board that would hold the straight steps' housings, mm.</param>
 /// <param name="LeastNosingCover">Least square distance from a nosing to the upper edge, mm.</param>
@@ -31,7 +31,7 @@ public sealed record StringEdges(
         var lower = new EdgeLine(margin, [.. offsets.Select(o => -o)]);
 
         var floor = first.Lower.Level;
-        var start = first.Lower.Kind == StringEndKind.Foot ? upper.StationAtHeight(floor + practice.Skirting) : first.Lower.At + practice.Newel / 2;
+        var start = first.Lower.Kind == StringEndKind.Foot ? Foot(plan, first, upper, nosings) : first.Lower.At + practice.Newel / 2;
         var upperEnd = last.Upper.Kind == StringEndKind.Head ? upper.LastStationAtHeight(last.Upper.Level + practice.Skirting) : last.Upper.At - practice.Newel / 2;
         var lowerEnd = last.Upper.Kind == StringEndKind.Head ? StringHousings.TrimmerAt(plan, last) : upperEnd;
         var lowerStart = lower.HeightAt(start) < floor ? lower.StationAtHeight(floor) : start;
@@ -39,7 +39,7 @@ public sealed record StringEdges(
 
         var easings = new List<Easing>();
         var upperPath = upper.Eased(start, upperEnd, practice.Easing, "upper", KeepsNosings, easings);
-        var lowerPath = onFloor ? Path2.Polyline(new Point2(start, floor), new Point2(lowerEnd, floor)) : lower.Eased(lowerStart, lowerEnd, practice.Easing, "lower", KeepsHousings, easings);
+        var lowerPath = onFloor ? Path2.Polyline(new Point2(start, floor), new Point2(lowerEnd, floor)) : OnFloor(start, floor, lower.Eased(lowerStart, lowerEnd, practice.Easing, "lower", KeepsHousings, easings));
         var cover = nosings.Count == 0 ? practice.Margin : nosings.Min(n => upperPath.DistanceTo(n));
         return new(upperPath, lowerPath, [.. offsets], least, cover, [.. easings]);
 
@@ -48,6 +48,20 @@ public sealed record StringEdges(
 
         bool KeepsHousings(Arc2 arc, Point2 a, Point2 b) => arc.Sweep < 0 || lows.TrueForAll(p => Clears(arc, a, b, p, practice.CoverBelow));
     }
+
+    /// <summary>
+    /// Where the foot is cut plumb: at skirting height, or in front of the first nosing with its cover where the skirting stands higher than the string there.
+    /// </summary>
+    private static double Foot(StairPlan plan, StringSite site, EdgeLine upper, List<Point2> nosings)
+    {
+        var practice = plan.Job.Practice;
+        var atSkirting = upper.StationAtHeight(site.Lower.Level + practice.Skirting);
+        return nosings.Count == 0 ? atSkirting : Math.Min(atSkirting, nosings.Min(n => n.X) - practice.NosingCover);
+    }
+
+    /// <summary>The level cut on the floor, from the foot to where the edge leaves it, added in front.</summary>
+    private static Path2 OnFloor(double start, double floor, Path2 edge) =>
+        edge.Vertices[0].At.X > start + Tolerance.Same ? new([new(new(start, floor)), .. edge.Vertices], false) : edge;
 
     private static bool Clears(Arc2 arc, Point2 a, Point2 b, Point2 p, double cover) =>
         p.X < a.X || p.X > b.X || arc.Radius - p.DistanceTo(arc.Centre) >= cover - 1e-9;

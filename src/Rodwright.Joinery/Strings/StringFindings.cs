@@ -44,11 +44,46 @@ internal static class StringFindings
                 $"at the flat pitch of the tapered steps its foot reaches {Number.Print(reach)} in front of the first riser before it meets the skirting",
                 "see that it clears doors there, or begin with a straight step"));
         }
+        foreach (var (development, edges) in strings)
+        {
+            var site = development.Sites[0];
+            var foot = edges.Upper.Vertices[0].At.Y - site.Lower.Level;
+            if (site.Lower.Kind != StringEndKind.Foot || foot >= practice.Skirting - Tolerance.Joint) continue;
+            findings.Add(new("RW4012", Severity.Advice, site.Name,
+                $"the skirting, {Number.Print(practice.Skirting)} high, stands higher than the string in front of its first nosing; the foot is cut plumb {Number.Print(practice.NosingCover)} before the nosing, {Number.Print(foot)} high",
+                $"let the skirting die on the string's end, or a skirting of {Number.Print(Math.Floor(foot))}"));
+        }
         if (practice.Tread > practice.FloorBoards + Tolerance.Same)
         {
             findings.Add(new("RW4008", Severity.Advice, "practice.floorBoards",
                 $"nosing pieces are {Number.Print(practice.Tread)} thick on a floor of {Number.Print(practice.FloorBoards)}",
                 $"rebate their undersides {Number.Print(practice.Tread - practice.FloorBoards)} over the trimmer, from {Number.Print(practice.Nosing + practice.Riser + practice.Packing)} behind the nosing on"));
+        }
+    }
+
+    /// <summary>Outlines that cross themselves: the sizes given cannot be one board.</summary>
+    public static void Impossible(StairPlan plan, IEnumerable<StringBoard> boards, List<Finding> findings)
+    {
+        foreach (var board in boards.Where(b => !Region.IsSimple(b.Outline)))
+        {
+            var practice = plan.Job.Practice;
+            findings.Add(new("RW4011", Severity.Error, board.Site.Name,
+                $"its outline crosses itself: a board {Number.Print(board.Site.Width)} wide with a margin of {Number.Print(practice.Margin)}, skirting {Number.Print(practice.Skirting)} high, a level head of {Number.Print(practice.HeadLevel)} and floor boards of {Number.Print(practice.FloorBoards)} cannot end as it should",
+                "a lower skirting, a shorter level head, thinner floor boards or a wider board, in proportion to the steps"));
+        }
+    }
+
+    /// <summary>Pieces to joint on that are wider than the board itself, and so are glued up first.</summary>
+    public static void WidePieces(IEnumerable<StringBoard> boards, List<Finding> findings)
+    {
+        foreach (var board in boards)
+        {
+            foreach (var piece in board.Part.Blank.JointedUp.Where(p => p.Width > board.Site.Width + Tolerance.Print))
+            {
+                findings.Add(new("RW4010", Severity.Note, board.Site.Name,
+                    $"piece {board.Site.Mark}{piece.Mark} to joint on is {Number.Print(piece.Width)} wide, wider than the {Number.Print(board.Site.Width)} of the board",
+                    $"glue it up from {Number.Print(Math.Ceiling(piece.Width / board.Site.Width))} boards"));
+            }
         }
     }
 

@@ -63,10 +63,7 @@ internal static class StringMaker
         }
         if (tenons.FirstOrDefault(t => t.IsUpper) is { } up) vertices.AddRange(TenonEnd(up).Select(p => new Vertex2(p)));
         vertices.AddRange(upper.Reversed().Vertices);
-        var start = upper.Vertices[0].At.X;
-        var floor = site.Lower.Level;
         if (tenons.FirstOrDefault(t => !t.IsUpper) is { } down) vertices.AddRange(TenonEnd(down).Reverse().Select(p => new Vertex2(p)));
-        if (lower.Vertices[0].At.X > start + Tolerance.Same) vertices.Add(new(new(start, floor))); // level cut on the floor
         return new(Clean(vertices), true);
     }
 

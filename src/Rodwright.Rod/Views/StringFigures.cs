@@ -45,7 +45,7 @@ public static class StringFigures
             {
                 case StringEndKind.Foot:
                     Add(high[0].At.X, "foot");
-                    if (low[0].At.X > high[0].At.X + 1) Add(low[0].At.X, "level cut");
+                    if (low[0].At.Y == low[1].At.Y && low[1].At.X < low[^1].At.X) Add(low[1].At.X, "level cut");
                     break;
                 case StringEndKind.Newel:
                     Add(site.Lower.At, "centre");
