@@ -15,6 +15,7 @@ internal sealed class BookletFlow
     private const double NumberWidth = 8;
     private const double BoxWidth = 9;
     private const double Pad = 1.5;
+    private static readonly double[] Shares = [1, 0.8, 0.62];
     private readonly Sheet empty;
     private readonly List<(List<Mark> Marks, Scale? Scale)> pages = [([], null)];
     private readonly int columns;
@@ -49,13 +50,18 @@ internal sealed class BookletFlow
     }
 
     /// <summary>A stage: its heading, picture and sequence; kept on one column where that holds it.</summary>
-    public void Stage(string title, BookletPicture picture, IReadOnlyList<BookletRow> rows)
+    public void Stage(string title, Func<double, BookletPicture> pictureOf, IReadOnlyList<BookletRow> rows)
     {
         var heights = rows.Select(HeightOf).ToList();
-        var head = 3.5 + 3 + picture.Height + 2;
-        var whole = head + HeadRow + heights.Sum();
-        var room = empty.Room.Height;
-        if (y - empty.Room.MinY < (whole <= room ? whole : head + HeadRow + heights[0]) && y < empty.Room.MaxY) Next();
+        // A smaller picture that keeps the stage on this column is better than an empty half page.
+        var picture = pictureOf(1);
+        if (y < empty.Room.MaxY)
+        {
+            var fitting = Shares.Select(pictureOf).FirstOrDefault(p => Fits(p, y - empty.Room.MinY));
+            if (fitting is null) Next();
+            else picture = fitting;
+        }
+        if (y >= empty.Room.MaxY - 0.01 && !Fits(picture, empty.Room.Height)) picture = Shares.Select(pictureOf).FirstOrDefault(p => Fits(p, empty.Room.Height)) ?? picture;
         Put(title, 3.5, bold: true);
         var box = new Box2(Left, y - picture.Height, Left + Width, y);
         pages[^1].Marks.AddRange(picture.Draw(box));
@@ -73,6 +79,8 @@ internal sealed class BookletFlow
             Row(rows[i], heights[i]);
         }
         y -= 7;
+
+        bool Fits(BookletPicture p, double room) => 3.5 * (1 + FlowText.Descent) + 2 + p.Height + 2 + HeadRow + heights.Sum() <= room;
     }
 
     /// <summary>The pages, called booklet-1 and so on.</summary>
@@ -95,7 +103,7 @@ internal sealed class BookletFlow
         var words = Math.Max(
             FlowText.HeightOf(FlowText.Wrap(row.What, WhatWidth - 2 * Pad, Text).Count, Text),
             FlowText.HeightOf(FlowText.Wrap(row.Why, WhyWidth - 2 * Pad, Text).Count, Text));
-        return Math.Max(words, 4) + 2 * Pad + Tables(row).Sum(t => t.Height + 1.5);
+        return Math.Max(words, 4) + 2 * Pad + Tables(row).Sum(t => t.Height + 1.5) + (row.Entries.Count > 0 ? 1.2 : 0);
     }
 
     private void Heads()
@@ -120,7 +128,7 @@ internal sealed class BookletFlow
         var why = FlowText.Draw(new(x + WhatWidth + Pad, y - Pad), WhyWidth - 2 * Pad, row.Why, Text);
         marks.AddRange(what.Marks);
         marks.AddRange(why.Marks);
-        var table = y - Math.Max(Math.Max(what.Height, why.Height), 4) - Pad - 0.5;
+        var table = y - Math.Max(Math.Max(what.Height, why.Height), 4) - Pad - 1.2;
         foreach (var t in Tables(row))
         {
             var piece = t.Draw(new(x + Pad, table), t.Height + 0.1);

@@ -21,11 +21,11 @@ internal sealed class BookletNewel
     private readonly NewelStretches stretches;
     private readonly Scale scale;
 
-    public BookletNewel(Part part, RodStageList list, Stage stage, IReadOnlyList<BookletRow> rows, double width)
+    public BookletNewel(Part part, RodStageList list, Stage stage, IReadOnlyList<BookletRow> rows, double width, double share)
     {
         (this.part, this.list, this.stage, this.rows) = (part, list, stage, rows);
         stretches = NewelStretches.Of(part);
-        scale = BookletPictures.ScaleFor(new(0, 0, stretches.Length, part.Blank.Width), width - Beside - stretches.Breaks, 22);
+        scale = BookletPictures.ScaleFor(new(0, 0, stretches.Length, part.Blank.Width), width - Beside - stretches.Breaks, 19 * share);
     }
 
     private double Side => part.Blank.Width * scale.Factor;

@@ -8,8 +8,8 @@ internal static class BookletPens
 {
     public static Pen Of(StageLine line, bool isNew) => (isNew, line.Kind) switch
     {
-        (true, LineKind.LinedIn) => new(line.Of.StartsWith("nosing-line", StringComparison.Ordinal) ? 0.35 : 0.5, DashOf(line)),
-        (true, _) => new(0.35, DashOf(line)),
+        (true, LineKind.LinedIn) => new(DashOf(line) == Dash.None ? 0.5 : 0.25, DashOf(line)),
+        (true, _) => new(DashOf(line) == Dash.None ? 0.35 : 0.25, DashOf(line)),
         (false, LineKind.LinedIn) => new(0.18, DashOf(line), 0.55),
         _ => new(0.13, DashOf(line), 0.4),
     };

@@ -12,7 +12,7 @@ namespace Rodwright.Rod.Booklet;
 internal sealed class BookletPictures
 {
     private const double Words = 8; // below a picture, for its caption, mm
-    private const double Edge = 9; // round a picture, for marks, mm
+    private const double Edge = 6; // round a picture, for marks, mm
     private static readonly double[] Ratios = [1, 2, 2.5, 5, 7.5, 10, 15, 20, 25, 30, 40, 50, 75, 100];
     private readonly Stair stair;
     private readonly RodStageList list;
@@ -26,16 +26,21 @@ internal sealed class BookletPictures
         strings = StringView.All(stair, true).Concat(StringView.All(stair, false)).ToDictionary(v => v.Boards[0].Part.Id);
     }
 
-    public BookletPicture Of(Stage stage, IReadOnlyList<BookletRow> rows, double width)
+    /// <summary>The picture of a stage.</summary>
+    /// <param name="stage">The stage.</param>
+    /// <param name="rows">Its sequence.</param>
+    /// <param name="width">Room, mm of paper.</param>
+    /// <param name="share">Of its usual height, for where little room is left.</param>
+    public BookletPicture Of(Stage stage, IReadOnlyList<BookletRow> rows, double width, double share = 1)
     {
-        if (stage.Bench == Bench.Newel) return new BookletNewel(stair.Kit.Find(stage.Subject), list, stage, rows, width).Picture();
+        if (stage.Bench == Bench.Newel) return new BookletNewel(stair.Kit.Find(stage.Subject), list, stage, rows, width, share).Picture();
         var (box, flips, most) = stage.Bench switch
         {
-            Bench.Plan => (Turn(stage) ?? plan.Bounds.Grown(60), false, 95.0),
-            Bench.TaperedStep => (stair.Kit.Find(stage.Subject).Blank.Outline.Bounds.Grown(10), false, 75.0),
-            _ => (strings[stage.Subject].Bounds.Grown(60), strings[stage.Subject].Sense < 0, 110.0),
+            Bench.Plan => (Turn(stage) ?? plan.Bounds.Grown(20), false, 76.0),
+            Bench.TaperedStep => (stair.Kit.Find(stage.Subject).Blank.Outline.Bounds.Grown(10), false, 62.0),
+            _ => (strings[stage.Subject].Bounds.Grown(30), strings[stage.Subject].Sense < 0, 90.0),
         };
-        var scale = ScaleFor(box, width, most);
+        var scale = ScaleFor(box, width, most * share);
         return new(box.Height * scale.Factor + Words + 2 * Edge, scale, paper => Draw(stage, rows, box, flips, scale, paper));
     }
 
@@ -50,7 +55,7 @@ internal sealed class BookletPictures
         var (marks, fresh) = (new List<Mark>(), new List<Mark>());
         foreach (var line in list.Before(stage)) marks.AddRange(Strokes(line, false));
         foreach (var line in stage.Lines) fresh.AddRange(Strokes(line, true));
-        var window = place.Map(box).Grown(Edge - 2);
+        var window = place.Map(box).Grown(Edge - 1);
         window = new(Math.Max(window.MinX, room.MinX), Math.Max(window.MinY, room.MinY), Math.Min(window.MaxX, room.MaxX), Math.Min(window.MaxY, room.MaxY));
         List<Mark> drawn = [new ClipMark(window, [.. marks, .. fresh])];
         var placer = new LabelPlacer(room);

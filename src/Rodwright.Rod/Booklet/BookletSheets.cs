@@ -25,6 +25,7 @@ public static class BookletSheets
             "This booklet sets the stair out on the rod, line by line, in the order it is drawn at the bench. It is made from the same numbers as the sheets, and every distance is in millimetres.",
             "In each picture the lines of the stage are strong, and what was there before is light. Figures in bold are the numbers of the sequence below. Draw faint lines lightly: they are only there to find others by.",
             "Do each step, compare it with why, and tick its box; measure again before ticking. The walls are not square, this stair is: check every size on site before cutting.",
+            $"Books named: {string.Join("; ", Published.Books.Select(b => $"{b.Name}, that is {b.Title}"))}.",
             .. stair.Job.ModelScale == 1 ? (string[])[] : [$"{SheetStart.ModelWords(stair.Job)}; the distances are the model's own."],
         ]);
         var pictures = new BookletPictures(stair, list);
@@ -32,7 +33,7 @@ public static class BookletSheets
         foreach (var stage in list.Stages)
         {
             var rows = BookletRow.Of(stage);
-            flow.Stage($"{Number.Print(++number, 0)}  {stage.Title}", pictures.Of(stage, rows, flow.Width), rows);
+            flow.Stage($"{Number.Print(++number, 0)}. {stage.Title}", share => pictures.Of(stage, rows, flow.Width, share), rows);
         }
         return flow.Sheets();
     }

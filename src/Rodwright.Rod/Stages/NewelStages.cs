@@ -34,7 +34,7 @@ internal static class NewelStages
     private static IEnumerable<Stage> Heights(Part part, Stair stair, StageDraft draft)
     {
         var foot = part.FaceSide.Frame.Origin.Z;
-        var once = new Telling("heights", "level lines",
+        var once = new Telling("heights", "pieces",
             "from the foot measure each height of the table up the arris, and square it across the face it is for",
             $"heights count from the foot, which is {(Math.Abs(foot) < 0.05 ? "on the lower floor" : foot > 0 ? $"{N(foot)} above the lower floor" : $"{N(-foot)} below it")}: a tread's level line is k × {Number.Print(stair.Plan.Rise, 2)}{(Math.Abs(foot) < 0.05 ? "" : foot > 0 ? $" − {N(foot)}" : $" + {N(-foot)}")}");
         foreach (var cut in part.Cuts.Where(c => c.Kind is CutKind.Housing or CutKind.Mortice))

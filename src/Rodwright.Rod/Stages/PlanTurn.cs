@@ -8,7 +8,7 @@ namespace Rodwright.Rod.Stages;
 /// <summary>The tapered risers, one after another: the dividers along the walking line, the narrow end on the newel, then joined and produced.</summary>
 internal static class PlanTurn
 {
-    private const double Tick = 15; // either side of a mark, mm of timber
+    private const double Tick = 25; // either side of a mark, mm of timber
 
     public static IEnumerable<Stage> Of(PlanView view)
     {
@@ -35,12 +35,14 @@ internal static class PlanTurn
         draft.Faint("step", $"going of step {K(k - 1)}", id, [Arc(before.Walking, riser.Walking)], Stepped(plan, turn, turn.Steps[j - 1], n));
         var into = Tick * (riser.Inner - riser.Outer).Unit;
         draft.Faint("narrow", $"narrow end of step {K(k - 1)}", id, [Path2.Polyline(riser.Inner - into, riser.Inner + into)], Narrow(plan, turn, j, along));
-        draft.LinedIn("face", Say.Riser(k), id, [PlanRisers.Face(riser)], How(
+        draft.LinedIn("face", Say.Riser(k), id, [PlanRisers.Face(riser)], Proved(How(
             $"join the mark on the newel to the mark on the walking line, and produce the line to the {words.OuterString}'s face",
             $"two points fix the riser's face; the wall must answer: the wide ends so far come to {N(wide)}. If it does not, step again", "",
-            new Measure($"{RiserFace(turn.FirstLine)}, along the {words.OuterString}'s face{(BeyondCorner(plan, riser) ? " and round the corner" : "")},", wide, "to where it arrives, as a check", "wide ends")));
+            new Measure($"{RiserFace(turn.FirstLine)}, along the {words.OuterString}'s face{(BeyondCorner(plan, riser) ? " and round the corner" : "")},", wide, "to where it arrives", "wide ends"))));
         return draft.Done();
     }
+
+    private static Instruction Proved(Instruction how) => how with { Proves = true };
 
     private static bool BeyondCorner(StairPlan plan, RiserLine riser) => (riser.Outer - plan.Outer.Edges[0].To).Dot(plan.Outer.Edges[0].Along) > -0.01;
 

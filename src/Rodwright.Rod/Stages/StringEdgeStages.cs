@@ -19,16 +19,16 @@ internal static class StringEdgeStages
             {
                 var line = Sharp(edge);
                 var offsets = Offsets(board, line, words.View.Boards[0].Margin);
-                if (offsets.Count == 0) offsets.Add(name == "upper" ? practice.Margin : Math.Max(0, board.Site.Width - practice.Margin));
-                var measures = offsets.Select((o, i) => new Measure(offsets.Count == 1 ? "the margin line" : $"piece {K(i + 1)} of it", Math.Abs(o), name == "upper" ? "square to it, upwards" : "square to it, downwards", "square")).ToList();
-                var widest = practice.Margin < board.Site.Width ? board.Site.Width - practice.Margin : 0;
+                var usual = Math.Max(0, board.Site.Width - practice.Margin);
+                if (offsets.Count == 0) offsets.Add(("the margin line", name == "upper" ? practice.Margin : usual));
+                var way = $"square to it, {(name == "upper" ? "upwards" : "downwards")}";
                 var why = name == "upper"
                     ? $"the margin is {N(practice.Margin)}, so that nosings stay {N(practice.NosingCover)} from the edge"
-                    : offsets.TrueForAll(o => Math.Abs(Math.Abs(o) - widest) < 0.05)
-                        ? $"what the board leaves below the margin line: {N(board.Site.Width)} − {N(practice.Margin)} = {N(widest)}"
-                        : $"where the board would leave {N(widest)}, the housings need more: their lowest corners and {N(practice.CoverBelow)} of wood below them. What the board has not is jointed up";
+                    : offsets.TrueForAll(o => Math.Abs(Math.Abs(o.Square) - usual) < 0.05)
+                        ? $"what the board leaves below the margin line: {N(board.Site.Width)} − {N(practice.Margin)} = {N(usual)}"
+                        : $"the board leaves {N(board.Site.Width)} − {N(practice.Margin)} = {N(usual)}; where the housings need more, it is their lowest corners and {N(practice.CoverBelow)} of wood below them, and what the board has not is jointed up";
                 draft.Faint($"{board.Part.Id}-{name}", $"{name} edge{own}", board.Part.Id, [line], new(
-                    [.. measures.DistinctBy(m => (N(m.Distance), m.Datum))], $"draw the {name} edge parallel to the margin line, each piece to where it meets the next", why, name == "upper" ? Published.Margin : ""));
+                    [.. offsets.Select(o => new Measure(o.Piece, Math.Abs(o.Square), way, "square"))], $"draw the {name} edge parallel to the margin line, each piece to where it meets the next", why, name == "upper" ? Published.Margin : ""));
             }
         }
         return draft.Done();
@@ -95,18 +95,24 @@ internal static class StringEdgeStages
         return Path2.Polyline(points);
     }
 
-    /// <summary>Square distances from the margin line's pieces to the pieces of an edge that run along them, up the stair.</summary>
-    private static List<double> Offsets(StringBoard board, Path2 edge, ImmutableArray<Point2> margin)
+    /// <summary>Square distances from the margin line's pieces to the pieces of an edge that run along them, neighbours alike told together.</summary>
+    private static List<(string Piece, double Square)> Offsets(StringBoard board, Path2 edge, ImmutableArray<Point2> margin)
     {
-        var found = new List<double>();
+        var found = new List<(int First, int Last, double Square)>();
         for (var i = 0; i + 1 < margin.Length; i++)
         {
             var piece = Line2.Between(margin[i], margin[i + 1]);
             var along = Enumerable.Range(0, edge.EdgeCount).Select(edge.Edge)
-                .Where(e => e.To.X - e.From.X > 1 && Math.Abs((e.To - e.From).Unit.Cross(piece.Along)) < 1e-6)
-                .Select(e => piece.LeftOf(e.From)).Where(o => Math.Abs(o) < 3 * board.Site.Width).ToList();
-            if (along.Count > 0) found.Add(along.MinBy(Math.Abs));
+                .Where(e => e.To.X > e.From.X && Math.Abs((e.To - e.From).Unit.Cross(piece.Along)) < 1e-6 && Math.Min(e.To.X, margin[i + 1].X) > Math.Max(e.From.X, margin[i].X))
+                .Select(e => piece.LeftOf(e.From)).ToList();
+            if (along.Count == 0) continue;
+            var square = along.MinBy(Math.Abs);
+            if (found.Count > 0 && found[^1].Last == i && Math.Abs(found[^1].Square - square) < 0.05) found[^1] = found[^1] with { Last = i + 1 };
+            else found.Add((i + 1, i + 1, square));
         }
-        return found;
+        return [.. found.Select(f => (Piece(f.First, f.Last), f.Square))];
+
+        string Piece(int first, int last) => margin.Length == 2 ? "the margin line"
+            : first == last ? $"the margin line's piece {K(first)}" : last == first + 1 ? $"the margin line's pieces {K(first)} and {K(last)}" : $"the margin line's pieces {K(first)} to {K(last)}";
     }
 }

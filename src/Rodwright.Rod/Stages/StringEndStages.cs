@@ -106,8 +106,8 @@ internal static class StringEndStages
         draft.LinedIn($"{board.Part.Id}-tenons-{end}", $"twin tenons into the {newel}", board.Part.Id, [Path2.Polyline(round)], How(
             $"divide the band into three: a tenon, a gap with its haunch, a tenon, and line them in. Bare-faced: {N(t.Site.Thickness - t.Thickness)} comes off the face side",
             $"{N(t.Top - t.Bottom)} / 3 = {N(t.Third)}; " + (t.Length < whole - 0.05
-                ? $"length: two thirds of the newel would be {N(whole)}, but it is kept to {N(t.Length)} so as not to meet another joint"
-                : $"length two thirds of the newel: {Number.Print(practice.Tenon.Part, 3)} × {N(side)} = {N(t.Length)}"), $"{Published.Thirds}; {Published.TenonLength}",
+                ? $"the usual part of the newel would be {N(whole)} long, but it is kept to {N(t.Length)} so as not to meet another joint"
+                : $"length, a part of the newel: {(Math.Abs(practice.Tenon.Part - 2.0 / 3) < 1e-9 ? "2/3" : Number.Print(practice.Tenon.Part, 3))} × {N(side)} = {N(t.Length)}"), $"{Published.Thirds}; {Published.TenonLength}",
             new Measure("the shoulder", t.Length, words.Way(t.IsUpper), "tenon"), new Measure("the shoulder, in the gap,", t.Haunch, words.Way(t.IsUpper), "haunch"),
             new Measure("the band's bottom", t.Third, "up, twice", "third")));
         var at = t.Shoulder + t.Points * (t.PegBack - t.Practice.Draw);

@@ -33,7 +33,7 @@ public sealed class BookletTests
         var words = marks.OfType<TextMark>().Where(t => t.Bold).Select(t => t.Text).ToHashSet();
         var stages = RodStages.Of(rod.Stair).Stages;
         Assert.Equal(sheets.Count, sheets.Select(s => s.Name).Distinct().Count());
-        for (var i = 0; i < stages.Length; i++) Assert.Contains($"{i + 1}  {stages[i].Title}", words);
+        for (var i = 0; i < stages.Length; i++) Assert.Contains($"{i + 1}. {stages[i].Title}", words);
         var boxes = marks.OfType<StrokeMark>().Count(m => m.Layer == Layer.Lettering && m.Path.Closed && Math.Abs(m.Path.Bounds.Width - 4) < 0.001 && Math.Abs(m.Path.Bounds.Height - 4) < 0.001);
         var told = stages.Sum(s => s.Lines.Count(l => l.Telling is null) + s.Lines.Where(l => l.Telling is not null).Select(l => l.Telling!.Id).Distinct().Count());
         Assert.Equal(told, boxes);
