@@ -15,9 +15,11 @@ internal sealed class BookletFlow
     private const double NumberWidth = 8;
     private const double BoxWidth = 9;
     private const double Pad = 1.5;
-    private static readonly double[] Shares = [1, 0.8, 0.62];
+    private const double Between = 7; // two stages, mm
+    private static readonly double[] Shares = [1, 0.85, 0.7, 0.55];
     private readonly Sheet empty;
     private readonly List<(List<Mark> Marks, Scale? Scale)> pages = [([], null)];
+    private readonly List<Waiting> waiting = [];
     private readonly int columns;
     private int column;
     private double y;
@@ -50,48 +52,58 @@ internal sealed class BookletFlow
     }
 
     /// <summary>A stage: its heading, picture and sequence; kept on one column where that holds it.</summary>
-    public void Stage(string title, Func<double, BookletPicture> pictureOf, IReadOnlyList<BookletRow> rows)
+    /// <param name="title">Its heading.</param>
+    /// <param name="pictureOf">Its picture, at a share of its usual height.</param>
+    /// <param name="rows">Its sequence.</param>
+    public void Stage(string title, Func<double, BookletPicture> pictureOf, IReadOnlyList<BookletRow> rows) =>
+        waiting.Add(new(title, pictureOf, rows, [.. rows.Select(HeightOf)]));
+
+    private void Lay(Waiting stage, Waiting? next)
     {
-        var heights = rows.Select(HeightOf).ToList();
-        // A smaller picture that keeps the stage on this column is better than an empty half page.
-        var picture = pictureOf(1);
-        if (y < empty.Room.MaxY)
-        {
-            var fitting = Shares.Select(pictureOf).FirstOrDefault(p => Fits(p, y - empty.Room.MinY));
-            if (fitting is null) Next();
-            else picture = fitting;
-        }
-        if (y >= empty.Room.MaxY - 0.01 && !Fits(picture, empty.Room.Height)) picture = Shares.Select(pictureOf).FirstOrDefault(p => Fits(p, empty.Room.Height)) ?? picture;
-        Put(title, 3.5, bold: true);
+        if (y < Top && !Shares.Any(s => Deep(stage, s) <= y - empty.Room.MinY)) Next();
+        var left = y - empty.Room.MinY;
+        // Smaller pictures that let two stages share a column are better than empty half pages.
+        var share = y < Top || next is null ? 0 : Shares.FirstOrDefault(s => Deep(stage, s) + Between + Deep(next, s) <= left);
+        if (share == 0) share = Shares.FirstOrDefault(s => Deep(stage, s) <= left);
+        if (share == 0) share = 1;
+        var picture = stage.PictureOf(share);
+        Put(stage.Title, 3.5, bold: true);
         var box = new Box2(Left, y - picture.Height, Left + Width, y);
         pages[^1].Marks.AddRange(picture.Draw(box));
         if (pages[^1].Scale is null) pages[^1] = (pages[^1].Marks, picture.Scale);
         y = box.MinY - 2;
         Heads();
-        for (var i = 0; i < rows.Count; i++)
+        for (var i = 0; i < stage.Rows.Count; i++)
         {
-            if (y - heights[i] < empty.Room.MinY)
+            if (y - stage.Heights[i] < empty.Room.MinY)
             {
                 Next();
-                Put($"{title}, continued", 3.5, bold: true);
+                Put($"{stage.Title}, continued", 3.5, bold: true);
                 Heads();
             }
-            Row(rows[i], heights[i]);
+            Row(stage.Rows[i], stage.Heights[i]);
         }
-        y -= 7;
-
-        bool Fits(BookletPicture p, double room) => 3.5 * (1 + FlowText.Descent) + 2 + p.Height + 2 + HeadRow + heights.Sum() <= room;
+        y -= Between;
     }
 
+    private double Top => empty.Room.MaxY - 0.01;
+
+    private static double Deep(Waiting stage, double share) =>
+        3.5 * (1 + FlowText.Descent) + 2 + stage.PictureOf(share).Height + 2 + HeadRow + stage.Heights.Sum();
+
+    private sealed record Waiting(string Title, Func<double, BookletPicture> PictureOf, IReadOnlyList<BookletRow> Rows, IReadOnlyList<double> Heights);
+
     /// <summary>The pages, called booklet-1 and so on.</summary>
-    public IReadOnlyList<Sheet> Sheets() =>
-    [
-        .. pages.Select((page, i) => empty with
+    public IReadOnlyList<Sheet> Sheets()
+    {
+        for (var i = 0; i < waiting.Count; i++) Lay(waiting[i], i + 1 < waiting.Count ? waiting[i + 1] : null);
+        waiting.Clear();
+        return [.. pages.Select((page, i) => empty with
         {
             Name = $"booklet-{Number.Print(i + 1, 0)}", Title = $"Step by step, page {Number.Print(i + 1, 0)}",
             Marks = [.. page.Marks], Scale = page.Scale is { IsFull: false } scale ? scale : empty.Scale,
-        }),
-    ];
+        })];
+    }
 
     private const double HeadRow = Text + 2 * Pad;
 

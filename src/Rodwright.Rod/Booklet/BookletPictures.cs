@@ -38,7 +38,7 @@ internal sealed class BookletPictures
         {
             Bench.Plan => (Turn(stage) ?? plan.Bounds.Grown(20), false, 76.0),
             Bench.TaperedStep => (stair.Kit.Find(stage.Subject).Blank.Outline.Bounds.Grown(10), false, 62.0),
-            _ => (strings[stage.Subject].Bounds.Grown(30), strings[stage.Subject].Sense < 0, 90.0),
+            _ => (strings[stage.Subject].Bounds.Grown(30), strings[stage.Subject].Sense < 0, 94.0),
         };
         var scale = ScaleFor(box, width, most * share);
         return new(box.Height * scale.Factor + Words + 2 * Edge, scale, paper => Draw(stage, rows, box, flips, scale, paper));

@@ -28,7 +28,7 @@ internal static class NewelStages
                 "gauge the centre line", $"half of {N(side)}; the string's centre line meets the newel here", "", new Measure("the left arris", side / 2, "across", "across")),
                 new("centres", "centre lines", $"set the gauge to {N(side / 2)} and run the centre line down every face", $"half of {N(side)}; strings' and risers' places are proved against it"), i);
         }
-        return [.. faces.Done(), .. centres.Done(), .. Heights(part, stair, Draft("heights", "heights")), .. Cuts(part, stair, Draft("housings", "housings"), false), .. Cuts(part, stair, Draft("mortices", "mortices, pegs and notch"), true)];
+        return [.. faces.Done(), .. centres.Done(), .. Heights(part, stair, Draft("heights", "heights")), .. Cuts(part, stair, Draft("housings", "housings"), false), .. Cuts(part, stair, Draft("mortices", part.Cuts.Any(c => c.Kind == CutKind.Notch) ? "mortices, pegs and notch" : "mortices and pegs"), true)];
     }
 
     private static IEnumerable<Stage> Heights(Part part, Stair stair, StageDraft draft)

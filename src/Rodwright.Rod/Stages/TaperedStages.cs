@@ -41,10 +41,12 @@ internal static class TaperedStages
             var line = Path2.Polyline(OnFace(edge.From), OnFace(edge.To));
             if (Clipped(line, part.Blank.Outline.Bounds.Grown(1)) is not { } seen) continue;
             var (p, q) = (seen.Vertices[0].At, seen.Vertices[1].At);
-            var carrier = edge.Carrier.Length == 0 ? "the wall" : stair.Kit.Find(edge.Carrier).Name;
-            draft.Faint($"face-{K(++n)}", $"face of the {carrier.Replace("the ", "", StringComparison.Ordinal)}", edge.Carrier, [seen], How(
+            var carrier = edge.Carrier.Length == 0 ? "wall" : stair.Kit.Find(edge.Carrier).Mark;
+            // A newel's faces are named as on its own sheet; the setting-out frame is that of the left hand.
+            var looks = (plan.IsMirrored ? edge.Looks switch { "E" => "W", "W" => "E", _ => edge.Looks } : edge.Looks) is { Length: > 0 } l ? $" {l}" : "";
+            draft.Faint($"face-{K(++n)}", $"face of {carrier}{looks}", edge.Carrier, [seen], How(
                 "join the two points", "carried over from the plan: what the step ends against", "", [.. Point(p, "one end"), .. Point(q, "the other")]),
-                new("faces", "faces", "for each line of the table mark two points, along from the left end of the board and up from the nosing's edge, and join them", "the faces of what carries the step, carried over from the plan"));
+                new("faces", "faces", "for each line of the table mark two points, along from the left end of the board and up from the nosing's edge, and join them", "what the step ends against, carried over from the plan: faces of strings by their marks, and of the newel by its mark and the way the face looks"));
         }
         stages.AddRange(draft.Done());
         stages.AddRange(Outline(stair, part, view, Draft("outline", "housed ends and notch")));
@@ -94,7 +96,7 @@ internal static class TaperedStages
             draft.LinedIn($"edge-{TreadView.Letter(i)}", $"{TreadView.Letter(i)}{(IsNotch(i) ? ", notch" : "")}", part.Id,
                 [Path2.Polyline(new Point2(p.X + back, p.Y), new Point2(q.X + back, q.Y))], How(
                 $"join {TreadView.Letter(i)} to {TreadView.Letter((i + 1) % corners.Length)}", $"carried over from the plan, with the ends {depth}", Published.SlantedEnds,
-                new Measure("the left end of the board", p.X, "along", "along"), new Measure("the nosing's edge", Math.Abs(p.Y), p.Y < -0.05 ? "down" : "up", "up", p.Y < -0.05)), once);
+                new Measure("the left end of the board", Math.Abs(p.X), "along", "along"), new Measure("the nosing's edge", Math.Abs(p.Y), p.Y < -0.05 ? "down" : "up", "up", p.Y < -0.05)), once);
         }
         return draft.Done();
 
