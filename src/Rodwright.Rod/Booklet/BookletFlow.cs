@@ -16,7 +16,7 @@ internal sealed class BookletFlow
     private const double BoxWidth = 9;
     private const double Pad = 1.5;
     private const double Between = 7; // two stages, mm
-    private static readonly double[] Shares = [1, 0.85, 0.7, 0.55];
+    private static readonly double[] Shares = [1, 0.85, 0.7];
     private readonly Sheet empty;
     private readonly List<(List<Mark> Marks, Scale? Scale)> pages = [([], null)];
     private readonly List<Waiting> waiting = [];

@@ -13,7 +13,7 @@ internal sealed class BookletPictures
 {
     private const double Words = 8; // below a picture, for its caption, mm
     private const double Edge = 6; // round a picture, for marks, mm
-    private static readonly double[] Ratios = [1, 2, 2.5, 5, 7.5, 10, 15, 20, 25, 30, 40, 50, 75, 100];
+    private static readonly double[] Ratios = [1, 2, 2.5, 5, 7.5, 10, 15, 20, 25, 30, 40, 50, 60, 75, 100];
     private readonly Stair stair;
     private readonly RodStageList list;
     private readonly PlanView plan;
@@ -37,7 +37,7 @@ internal sealed class BookletPictures
         var (box, flips, most) = stage.Bench switch
         {
             Bench.Plan => (Turn(stage) ?? plan.Bounds.Grown(20), false, 76.0),
-            Bench.TaperedStep => (stair.Kit.Find(stage.Subject).Blank.Outline.Bounds.Grown(10), false, 62.0),
+            Bench.TaperedStep => (stair.Kit.Find(stage.Subject).Blank.Outline.Bounds.Grown(10), false, 80.0),
             _ => (strings[stage.Subject].Bounds.Grown(30), strings[stage.Subject].Sense < 0, 94.0),
         };
         var scale = ScaleFor(box, width, most * share);

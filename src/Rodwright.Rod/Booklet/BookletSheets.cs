@@ -23,7 +23,7 @@ public static class BookletSheets
         flow.Cover(stair.Job.Title, CoverWords.Kind(stair),
         [
             "This booklet sets the stair out on the rod, line by line, in the order it is drawn at the bench. It is made from the same numbers as the sheets, and every distance is in millimetres.",
-            "In each picture the lines of the stage are strong, and what was there before is light. Figures in bold are the numbers of the sequence below. Draw faint lines lightly: they are only there to find others by.",
+            "In each picture the lines of the stage are strong, and what was there before is light. Figures in bold are the numbers of the sequence below; lines told in a table carry their own marks. Draw faint lines lightly: they are only there to find others by.",
             "Do each step, compare it with why, and tick its box; measure again before ticking. The walls are not square, this stair is: check every size on site before cutting.",
             $"Books named: {string.Join("; ", Published.Books.Select(b => $"{b.Name}, that is {b.Title}"))}.",
             .. stair.Job.ModelScale == 1 ? (string[])[] : [$"{SheetStart.ModelWords(stair.Job)}; the distances are the model's own."],

@@ -15,7 +15,7 @@ internal static class ShortName
         }
         foreach (var plain in (string[])["riser ", "level ", "nosing ", "housing ", "mortice ", "haunch ", "peg ", "face of "])
             name = name.Replace(plain, "", StringComparison.Ordinal);
-        return name.Replace(", notch", " (notch)", StringComparison.Ordinal);
+        return name.Replace(", inward", " (in)", StringComparison.Ordinal);
     }
 
     /// <summary>The mark in a picture: without the face of a newel, which the picture shows, and without remarks.</summary>

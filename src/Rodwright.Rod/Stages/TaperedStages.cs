@@ -39,7 +39,7 @@ internal static class TaperedStages
         foreach (var edge in plan.Inner.Edges.Concat(plan.Outer.Edges).Where(e => e.Length > Tolerance.Same))
         {
             var line = Path2.Polyline(OnFace(edge.From), OnFace(edge.To));
-            if (Clipped(line, part.Blank.Outline.Bounds.Grown(1)) is not { } seen) continue;
+            if (Clipped(line, part.Blank.Outline.Bounds) is not { } seen) continue;
             var (p, q) = (seen.Vertices[0].At, seen.Vertices[1].At);
             var carrier = edge.Carrier.Length == 0 ? "wall" : stair.Kit.Find(edge.Carrier).Mark;
             // A newel's faces are named as on its own sheet; the setting-out frame is that of the left hand.
@@ -85,22 +85,22 @@ internal static class TaperedStages
         var corners = view.Corners;
         var onNewel = stair.Kit.Joints.Any(j => j.Male == part.Id && stair.Kit.Find(j.Female).Kind == PartKind.Newel);
         var depth = $"{N(practice.Housing)} into strings" + (onNewel ? $", {N(practice.NewelHousing)} into the newel" : "");
-        var notched = Enumerable.Range(0, corners.Length).Any(IsNotch);
+        var notched = Enumerable.Range(0, corners.Length).Any(IsInward);
         var once = new Telling("outline", "corners",
-            "mark every corner of the table, along from the left end of the board and up from the nosing's edge; line in the outline from corner to corner" + (notched ? "; corners told as a notch turn inwards, round what stands there" : ""),
+            "mark every corner of the table, along from the left end of the board and up from the nosing's edge; line in the outline from corner to corner" + (notched ? "; those with “in” turn inwards, at a housing or round a newel or corner" : ""),
             $"the ends are carried square into their housings: {depth}; where a string's face gives way to a newel's, or two walls meet, the step is notched");
         for (var i = 0; i < corners.Length; i++)
         {
             var (p, q) = (corners[i], corners[(i + 1) % corners.Length]);
             var back = part.Blank.Corner.X;
-            draft.LinedIn($"edge-{TreadView.Letter(i)}", $"{TreadView.Letter(i)}{(IsNotch(i) ? ", notch" : "")}", part.Id,
+            draft.LinedIn($"edge-{TreadView.Letter(i)}", $"{TreadView.Letter(i)}{(IsInward(i) ? ", inward" : "")}", part.Id,
                 [Path2.Polyline(new Point2(p.X + back, p.Y), new Point2(q.X + back, q.Y))], How(
                 $"join {TreadView.Letter(i)} to {TreadView.Letter((i + 1) % corners.Length)}", $"carried over from the plan, with the ends {depth}", Published.SlantedEnds,
                 new Measure("the left end of the board", Math.Abs(p.X), "along", "along"), new Measure("the nosing's edge", Math.Abs(p.Y), p.Y < -0.05 ? "down" : "up", "up", p.Y < -0.05)), once);
         }
         return draft.Done();
 
-        bool IsNotch(int i)
+        bool IsInward(int i)
         {
             var (before, at, after) = (corners[(i + corners.Length - 1) % corners.Length], corners[i], corners[(i + 1) % corners.Length]);
             return (at - before).Cross(after - at) < -1e-6;
