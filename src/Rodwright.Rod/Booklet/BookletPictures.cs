@@ -38,6 +38,10 @@ internal sealed class BookletPictures
         {
             Bench.Plan => (Turn(stage) ?? plan.Bounds.Grown(20), false, 76.0),
             Bench.TaperedStep => (stair.Kit.Find(stage.Subject).Blank.Outline.Bounds.Grown(10), false, 80.0),
+            // Before there is anything but the floor, the empty sheet above it tells nothing.
+            _ when stage.Id.EndsWith("-floor", StringComparison.Ordinal) => (
+                Mark.BoundsOf(stage.Lines.SelectMany(l => l.Paths).Select(p => new StrokeMark(strings[stage.Subject].Sense < 0 ? p.Mirrored() : p, Pens.Visible, Layer.Visible))).Grown(30),
+                strings[stage.Subject].Sense < 0, 40.0),
             _ => (strings[stage.Subject].Bounds.Grown(30), strings[stage.Subject].Sense < 0, 94.0),
         };
         var scale = ScaleFor(box, width, most * share);

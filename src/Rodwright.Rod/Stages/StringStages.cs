@@ -32,9 +32,10 @@ internal static class StringStages
         var (view, plan) = (words.View, words.View.Stair.Plan);
         var draft = Draft(words, "floor", view.HasFloor ? "floor line" : "base line");
         var line = Path2.Polyline(new Point2(view.From - Beyond, words.Base), new Point2(view.To + Beyond, words.Base));
+        var datum = StringWords.Plumb(0, words.Base, words.Base + plan.Rise);
         if (view.HasFloor)
         {
-            draft.LinedIn("floor", "floor line", "floor", [line], How(
+            draft.LinedIn("floor", "floor line", "floor", [line, datum], How(
                 $"draw the floor line along the rod, and {words.Datum} square up from it",
                 words.Base > 0 ? $"the string stands on the landing, {N(words.Base)} above the lower floor; all heights are measured from this line" : "all heights are measured up from the finished floor", "",
                 new Measure("the lower edge of the rod", Room(), "up", "room")));
@@ -42,7 +43,7 @@ internal static class StringStages
         else
         {
             var k = view.PitchPoints[0].Riser;
-            draft.LinedIn("floor", "base line", "floor", [line], How(
+            draft.LinedIn("floor", "base line", "floor", [line, datum], How(
                 $"draw a level base line along the rod, and {words.Datum} square up from it; write on it: {N(words.Base)} above the floor",
                 $"the floor is too far down for the rod. The line is {Riser(k)}'s height: {K(k)} × {N(plan.Rise)} = {N(words.Base)}", "",
                 new Measure("the lower edge of the rod", Room(), "up", "room")));
