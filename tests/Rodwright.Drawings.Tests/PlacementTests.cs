@@ -31,7 +31,7 @@ public sealed class PlacementTests
             var path = new Path2([new(new(0, 0), bulge), new(new(300, 40))], true);
             var mapped = place.Map(path);
             Assert.Equal(path.Length / place.Scale.Ratio, mapped.Length, 8);
-            Assert.Equal(bulge, mapped.Vertices[0].Bulge);
+            Assert.Equal(path.Vertices[0].Bulge, mapped.Vertices[0].Bulge);
         });
     }
 

@@ -20,6 +20,12 @@ public sealed record Sheet
     /// <summary>The scale told in the title block: that of the main view.</summary>
     public Scale Scale { get; init; } = Scale.Full;
 
+    /// <summary>False for sheets of words and tables, which are drawn to no scale.</summary>
+    public bool HasScale { get; init; } = true;
+
+    /// <summary>The scale as the title block and lists print it.</summary>
+    public string ScaleWords => HasScale ? Scale.ToString() : "–";
+
     /// <summary>The drawing itself, in drawing order; millimetres of paper, y up, origin bottom left.</summary>
     public required ImmutableArray<Mark> Marks { get; init; }
 

@@ -35,14 +35,14 @@ public static class TitleBlock
         if (compact)
         {
             Row(12, 5, (words.Piece.Length > 0 ? words.Piece : sheet.Title, "Piece", 134, 3.5, true), (words.Mark, "Mark", 46, 5, true));
-            Row(9, 2.5, (words.Job, "Job", 62, 2.5, false), (sheet.Scale.ToString(), "Scale", 20, 2.5, false), (Counted(sheet), "Sheet", 24, 2.5, false),
+            Row(9, 2.5, (words.Job, "Job", 62, 2.5, false), (sheet.ScaleWords, "Scale", 20, 2.5, false), (Counted(sheet), "Sheet", 24, 2.5, false),
                 (words.Revision, "Revision", 18, 2.5, false), (words.Hand, "Hand", 26, 2.5, false), (words.Date, "Date", 30, 2.5, false));
         }
         else
         {
             Row(14, 5, (words.Piece.Length > 0 ? words.Piece : sheet.Title, "Piece", 128, 5, true), (words.Mark, "Mark", 52, 7, true));
             Row(11, 3.5, (words.Job, "Job", 128, 3.5, false), (words.Hand, "Hand", 52, 3.5, false));
-            Row(10.5, 3.5, (sheet.Scale.ToString(), "Scale", 36, 3.5, false), (Counted(sheet), "Sheet", 50, 3.5, false),
+            Row(10.5, 3.5, (sheet.ScaleWords, "Scale", 36, 3.5, false), (Counted(sheet), "Sheet", 50, 3.5, false),
                 (words.Revision, "Revision", 42, 3.5, false), (words.Date, "Date", 52, 3.5, false));
         }
         Footer();

@@ -12,11 +12,13 @@ internal static class NewelHeights
     {
         var practice = plan.Job.Practice;
         if (newel.Role == NewelRole.Bottom || (newel.Role == NewelRole.Turn && !practice.PendantNewel)) return -practice.NewelBelowFloor;
-        // Hangs below its lowest joint: a string's tenons or a riser's housing.
-        var lowest = tenons.Where(t => t.Newel == newel.Id).Select(t => t.Bottom)
+        // Hangs below its lowest joint: a string's lower edge or a riser's housing.
+        var lowest = tenons.Where(t => t.Newel == newel.Id).Select(t => t.LowerEdge)
             .Concat(sections.Risers.Values.Where(r => r.Inner.Concat(r.Outer).Any(s => s.Edge.Carrier == newel.Id)).Select(r => RiserMaker.Heights(plan, r.Step).Bottom))
             .DefaultIfEmpty(plan.Job.Survey.Height).Min();
-        return Math.Max(lowest - practice.TopNewelDrop, newel.Role == NewelRole.Turn ? 0 : double.NegativeInfinity);
+        // A stair so low that it would hang into the floor lets it stand there.
+        var hanging = lowest - practice.TopNewelDrop;
+        return hanging > 0 ? hanging : -practice.NewelBelowFloor;
     }
 
     /// <summary>

@@ -28,7 +28,7 @@ public static class Joiner
         parts.AddRange(sections.NosingPieces.Values.OrderBy(t => t.Step).Select(t => TreadMaker.NosingPiece(plan, t)));
         parts.AddRange(sections.Risers.Values.OrderBy(r => r.Step).Select(r => RiserMaker.Make(plan, r, findings, reaches)));
         var kit = new Kit(plan, [.. parts], JointList.Of(plan, parts, reaches), strings, [.. findings]);
-        return plan.Job.Layout.Hand == Hand.Right ? kit.Mirrored() : kit;
+        return plan.Job.IsRightHanded ? kit.Mirrored() : kit;
     }
 
     private static ImmutableArray<StringBoard> StringsOf(
@@ -37,8 +37,9 @@ public static class Joiner
         var housings = plan.Strings.ToDictionary(s => s.Id, s => StringHousings.Of(plan, sections, s));
         var set = Development.Of(plan)
             .Select(d => (Development: d, Edges: StringEdges.Of(plan, d, [.. d.Sites.SelectMany(s => housings[s.Id])]))).ToList();
+        if (set.Count > 0) StringFindings.Report(plan, set, findings);
         var all = TenonMaker.Make(plan, set, findings);
         tenons = all;
-        return [.. set.SelectMany(s => StringMaker.Make(plan, s.Development, s.Edges, housings, all, findings))];
+        return [.. set.SelectMany(s => StringMaker.Make(plan, s.Development, s.Edges, housings, all))];
     }
 }

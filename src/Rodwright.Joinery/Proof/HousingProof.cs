@@ -28,6 +28,12 @@ internal static class HousingProof
             if (stretch.To <= stretch.From) return new(joint.Id, "housed", male.Id, female.Id, double.PositiveInfinity, joint.Depth, 0, "the end does not enter its housing", false);
             gap = Math.Max(gap, Math.Max(EndOnSeat(prism, face, cut, stretch, max), SeatOnEnd(prism, face, cut, stretch, max)));
             if (cut.Seat is { } own && own.Vertices.Any(v => v.At.X >= min && v.At.X <= max && !OnOrIn(cut.Shape, v.At))) gap = double.PositiveInfinity;
+            if (LeavesTheBoard(female, cut))
+            {
+                // A nosing piece thicker than the floor is rebated over the trimmer where the string's seat ends; anything else would hang free.
+                if (male.Kind == PartKind.NosingPiece) stated.Add("rebated over the trimmer");
+                else gap = double.PositiveInfinity;
+            }
             reached = Math.Min(reached, Reach(prism, face.Frame, stretch, cut.Depth));
             if (cut.Seat is not null) stated.Add(cut.Note.Length > 0 ? cut.Note : "wedge space");
         }
@@ -98,6 +104,12 @@ internal static class HousingProof
         }
         return best;
     }
+
+    /// <summary>
+    /// A housing that reaches past the outline of its string leaves the piece's end unheld there; a newel's run out at its arrises by intention.
+    /// </summary>
+    private static bool LeavesTheBoard(Part female, Cut cut) => female.Kind != PartKind.Newel &&
+        cut.Filled.Vertices.Any(v => !OnOrIn(female.Faces[cut.Face].Outline, v.At) && female.Faces[cut.Face].Outline.DistanceTo(v.At) > Tolerance.Joint);
 
     private static bool OnOrIn(Path2 shape, Point2 p) => shape.DistanceTo(p) < 1e-6 || shape.Holds(p);
 }

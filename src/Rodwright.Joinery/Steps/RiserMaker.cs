@@ -35,8 +35,8 @@ internal static class RiserMaker
         var slanted = inner.Bevel.Degrees > 1e-6 || outer.Bevel.Degrees > 1e-6;
         reaches[$"riser-{k}/{sections.Inner[0].Edge.Carrier}"] = inner.Reach;
         reaches[$"riser-{k}/{sections.Outer[0].Edge.Carrier}"] = outer.Reach;
-        Report(inner, "inner");
-        Report(outer, "outer");
+        Report(inner, "inner", StepOutline.DepthInto(sections.Inner[0], practice));
+        Report(outer, "outer", StepOutline.DepthInto(sections.Outer[0], practice));
         return new()
         {
             Id = $"riser-{k}", Name = $"riser {k}", Mark = $"R{k}", Step = k, Material = practice.RiserMaterial,
@@ -49,14 +49,17 @@ internal static class RiserMaker
             ],
         };
 
-        void Report(RiserOutline.End end, string side)
+        void Report(RiserOutline.End end, string side, double depth)
         {
             if (end.Left >= practice.RiserEnd - Tolerance.Same) return;
             var tan = end.Bevel.Tangent;
-            var depth = Math.Floor((practice.Riser / end.Bevel.Cosine - practice.RiserEnd) / tan * 10) / 10;
+            var shallower = Math.Floor((practice.Riser / end.Bevel.Cosine - practice.RiserEnd) / tan * 10) / 10;
+            var left = end.Left > 0
+                ? $"{Number.Print(end.Left, 2)} of {Number.Print(practice.Riser)} is left at the full depth of {Number.Print(depth)}"
+                : $"it runs out to a point {Number.Print(end.Reach)} in, short of the full depth of {Number.Print(depth)}";
             findings.Add(new("RW4003", Severity.Breach, $"riser {k}",
-                $"its {side} end meets the face {Number.Print(end.Bevel.Degrees)}° off square; eased to stay within its housing, {Number.Print(Math.Max(0, end.Left), 2)} of {Number.Print(practice.Riser)} is left at full depth, {Number.Print(practice.RiserEnd)} is wanted",
-                $"a housing {Number.Print(Math.Max(0, depth))} deep, or a riser {Number.Print(Math.Ceiling((practice.RiserEnd + practice.Housing * tan) * end.Bevel.Cosine))} thick"));
+                $"its {side} end meets the face {Number.Print(end.Bevel.Degrees)}° off square; eased to stay within its housing, {left}; {Number.Print(practice.RiserEnd)} is wanted there",
+                (shallower > 0 ? $"a housing {Number.Print(shallower)} deep, or " : "") + $"a riser {Number.Print(Math.Ceiling((practice.RiserEnd + depth * tan) * end.Bevel.Cosine))} thick"));
         }
     }
 }

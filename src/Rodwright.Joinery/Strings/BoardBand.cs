@@ -10,6 +10,8 @@ namespace Rodwright.Joinery.Strings;
 /// </summary>
 internal static class BoardBand
 {
+    private const double Hair = 0.02;
+
     public static Blank Lay(Path2 outline, double width, double thickness, IReadOnlyList<Vector2> directions)
     {
         var ring = outline.Flattened(0.05);
@@ -36,11 +38,15 @@ internal static class BoardBand
     private static ImmutableArray<JointedPiece> JointedUp(Path2 outline, Blank blank)
     {
         var pieces = ImmutableArray.CreateBuilder<JointedPiece>();
-        foreach (var rest in Region.Difference(outline, blank.Outline).OrderBy(r => r.Bounds.MinX))
+        // A hair wider than the board: an edge of the string that only lies along the board's would string the pieces together.
+        var taken = blank with { Length = blank.Length + 2 * Hair, Width = blank.Width + 2 * Hair, Corner = blank.Corner - Hair * (blank.Grain + blank.Grain.Left) };
+        foreach (var rest in Region.Difference(outline, taken.Outline).OrderBy(r => r.Bounds.MinX))
         {
             var box = Box2.Of(rest.Flattened().Select(blank.OnBoard));
-            if (box.Height < 0.05) continue;
-            pieces.Add(new(((char)('a' + pieces.Count)).ToString(), box.MinY < 0 ? "lower edge" : "upper edge", box, rest));
+            if (box.Height < Hair) continue;
+            var below = box.MaxY < blank.Width / 2;
+            var place = below ? box with { MaxY = 0 } : box with { MinY = blank.Width };
+            pieces.Add(new(((char)('a' + pieces.Count)).ToString(), below ? "lower edge" : "upper edge", place, rest));
         }
         return pieces.ToImmutable();
     }

@@ -76,11 +76,12 @@ internal static class StringHousings
 
     private static (HousingShapes.Housing, Point2?)? NosingOn(StairPlan plan, StringSite site, StepSections nosing, ImmutableArray<Section> side)
     {
-        if (side.FirstOrDefault(x => x.Edge.Carrier == site.Id) is not { } section || site.Upper.Kind != StringEndKind.Head) return null;
+        if (side.FirstOrDefault(x => x.Edge.Carrier == site.Id) is not { } section) return null;
         var start = site.Face.Station(section.Edge.From);
         var top = nosing.Step * plan.Rise;
-        var none = new HousingShapes.Reach(double.NegativeInfinity, double.PositiveInfinity);
-        var shape = HousingShapes.Tread(start + section.From, start + section.To, NosingOf(section, start), top, null, none, plan.Job.Practice);
+        // At a head it passes over the trimmer; at a newel the string's shoulder ends it.
+        var reach = site.Upper.Kind == StringEndKind.Newel ? ReachOf(plan, site) : new(double.NegativeInfinity, double.PositiveInfinity);
+        var shape = HousingShapes.Tread(start + section.From, start + section.To, NosingOf(section, start), top, null, reach, plan.Job.Practice);
         return (shape, new Point2(start + section.From, top));
     }
 
@@ -91,8 +92,10 @@ internal static class StringHousings
         var practice = plan.Job.Practice;
         var start = site.Face.Station(section.Edge.From);
         var (bottom, top) = RiserMaker.Heights(plan, riser.Step);
-        var standsOn = riser.Step == 1 || practice.RiserOnTread || plan.Steps[riser.Step - 2] == StepKind.Landing;
-        return (HousingShapes.Riser(start + section.From, start + section.To, bottom, top, standsOn ? 0 : practice.RiserWedge.RunOn, true, reach, practice), null);
+        // On a floor the wedge's space stops there. Behind a riser that stands on its tread it runs on down past that tread's back edge.
+        var onFloor = riser.Step == 1 || plan.Steps[riser.Step - 2] == StepKind.Landing;
+        var runOn = onFloor ? 0 : practice.RiserWedge.RunOn + (practice.RiserOnTread ? practice.Tread : 0);
+        return (HousingShapes.Riser(start + section.From, start + section.To, bottom, top, runOn, true, reach, practice), null);
     }
 
     /// <summary>Back of riser k on this string, behind which the tread's wedge may begin.</summary>

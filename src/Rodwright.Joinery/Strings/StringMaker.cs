@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
-using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Joinery.Strings;
@@ -11,9 +10,8 @@ internal static class StringMaker
 {
     public static IEnumerable<StringBoard> Make(
         StairPlan plan, Development development, StringEdges edges, IReadOnlyDictionary<string, ImmutableArray<StringHousing>> housings,
-        ImmutableArray<StringTenon> tenons, List<Finding> findings)
+        ImmutableArray<StringTenon> tenons)
     {
-        Report(plan, development, edges, findings);
         foreach (var site in development.Sites)
         {
             var own = tenons.Where(t => ReferenceEquals(t.Site, site)).ToImmutableArray();
@@ -155,23 +153,5 @@ internal static class StringMaker
         };
 
         Path2 On(Path2 path) => flips ? path.Mirrored() : path;
-    }
-
-    private static void Report(StairPlan plan, Development development, StringEdges edges, List<Finding> findings)
-    {
-        var site = development.Sites[0];
-        var practice = plan.Job.Practice;
-        if (edges.LeastWidth > site.Width + 0.05)
-        {
-            findings.Add(new("RW4001", Severity.Breach, site.IsWall ? "practice.wallString.width" : "practice.newelString.width",
-                $"{site.Name}: a board {Number.Print(site.Width)} wide is too narrow for the straight steps; with a margin of {Number.Print(practice.Margin)} and {Number.Print(practice.CoverBelow)} below the housings {Number.Print(edges.LeastWidth)} is needed",
-                $"a board {Number.Print(Math.Ceiling(edges.LeastWidth / 5) * 5)} wide, or a smaller margin"));
-        }
-        if (edges.LeastNosingCover < practice.NosingCover - 0.005)
-        {
-            findings.Add(new("RW4002", Severity.Breach, "practice.margin",
-                $"{site.Name}: a nosing comes within {Number.Print(edges.LeastNosingCover)} of the upper edge; {Number.Print(practice.NosingCover)} is wanted",
-                $"a margin of {Number.Print(Math.Ceiling(practice.Margin + practice.NosingCover - edges.LeastNosingCover))}"));
-        }
     }
 }

@@ -14,13 +14,14 @@ namespace Rodwright.Joinery.Strings;
 /// <param name="Length">Tenon length from the shoulder, mm.</param>
 /// <param name="Bottom">Height of the band's lower edge above the lower floor.</param>
 /// <param name="Top">Height of its upper edge.</param>
+/// <param name="LowerEdge">Height of the board's lower edge at the shoulder.</param>
 /// <param name="Thickness">Bare-faced: taken off the face side.</param>
 /// <param name="Haunch">Length of the haunch in the gap.</param>
 /// <param name="PegBack">Peg centre from the shoulder, in the newel.</param>
 /// <param name="PegHeights">Height of the lower and the upper peg: the middle of its tenon, or as near as the newel's other joints allow.</param>
 /// <param name="Practice">Sizes of peg, draw and clearance.</param>
 public sealed record StringTenon(
-    StringSite Site, bool IsUpper, string Newel, double Shoulder, double Length, double Bottom, double Top, double Thickness, double Haunch, double PegBack,
+    StringSite Site, bool IsUpper, string Newel, double Shoulder, double Length, double Bottom, double Top, double LowerEdge, double Thickness, double Haunch, double PegBack,
     ImmutableArray<double> PegHeights, TenonPractice Practice)
 {
     /// <summary>Depth of each of the three parts of the band, mm.</summary>

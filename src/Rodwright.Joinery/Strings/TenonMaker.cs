@@ -8,6 +8,9 @@ namespace Rodwright.Joinery.Strings;
 /// <summary>Works out the tenons of all strings, shortened where two would meet in one newel or one would break out into a newel's notch.</summary>
 internal static class TenonMaker
 {
+    // Wood between a shoulder and the hole of its peg, mm (common practice).
+    private const double LeastBeforePeg = 3;
+
     public static ImmutableArray<StringTenon> Make(StairPlan plan, IReadOnlyList<(Development Development, StringEdges Edges)> strings, List<Finding> findings)
     {
         var practice = plan.Job.Practice;
@@ -29,9 +32,18 @@ internal static class TenonMaker
         PegPlaces.Settle(plan, tenons, findings);
         foreach (var tenon in tenons.Where(t => t.Length < practice.Tenon.Least - Tolerance.Same))
         {
+            var beside = tenon.Practice.Least + tenon.Practice.Between;
             findings.Add(new("RW4004", Severity.Breach, tenon.Site.Name,
                 $"its tenon into the newel is shortened to {Number.Print(tenon.Length)} so that it does not meet the other joints there; {Number.Print(practice.Tenon.Least)} is the least",
-                "a larger newel or thinner strings"));
+                $"a newel of {Number.Print(2 * (beside + tenon.Site.Thickness / 2))}, or strings {Number.Print(Math.Max(0, 2 * (practice.Newel / 2 - beside)))} thick"));
+        }
+        foreach (var tenon in tenons)
+        {
+            var left = tenon.PegBack - tenon.Practice.Draw - tenon.Practice.Peg / 2;
+            if (left >= LeastBeforePeg - Tolerance.Same) continue;
+            findings.Add(new("RW4007", Severity.Breach, tenon.Site.Name,
+                $"the hole for its peg comes within {Number.Print(left)} of the tenon's shoulder; {Number.Print(LeastBeforePeg)} is the least",
+                $"a longer tenon (a larger newel or thinner strings), or a peg of {Number.Print(Math.Max(0, 2 * (tenon.PegBack - tenon.Practice.Draw - LeastBeforePeg)))}"));
         }
         return [.. tenons];
 
@@ -44,7 +56,7 @@ internal static class TenonMaker
             var bottom = Math.Max(GraphCut.HeightAt(edges.Lower, shoulder), Produced(edges.Lower, shoulder, tip, isUpper));
             bottom = Math.Max(bottom, site.Lower.Level + practice.CoverBelow);
             var third = (top - bottom) / 3;
-            return new(site, isUpper, isUpper ? site.Upper.Newel : site.Lower.Newel, shoulder, length, bottom, top,
+            return new(site, isUpper, isUpper ? site.Upper.Newel : site.Lower.Newel, shoulder, length, bottom, top, GraphCut.HeightAt(edges.Lower, shoulder),
                 practice.Tenon.Thickness ?? site.Thickness - practice.Housing, Math.Min(practice.Tenon.Haunch, length / 2),
                 Math.Min(practice.Tenon.PegBack, length / 2), [bottom + third / 2, top - third / 2], practice.Tenon);
         }

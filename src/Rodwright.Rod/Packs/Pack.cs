@@ -56,7 +56,7 @@ public sealed record Pack(SheetSet Set, SheetSet TrueSize, ImmutableArray<Writte
         foreach (var file in files)
         {
             yield return sheets.TryGetValue(file.Name, out var sheet)
-                ? [file.Name, "sheet", sheet.Title, sheet.Scale.ToString(), sheet.Paper.Name]
+                ? [file.Name, "sheet", sheet.Title, sheet.ScaleWords, sheet.Paper.Name]
                 : [file.Name, file.Name[(file.Name.LastIndexOf('.') + 1)..].ToUpperInvariant(), "", "", ""];
         }
     }

@@ -9,11 +9,15 @@ using Rodwright.Rod.Sheets;
 
 namespace Rodwright.Rod.Pieces;
 
-/// <summary>The narrow end of a tapered tread drawn larger, in the empty corner of its board beyond the back edge, where its corners crowd.</summary>
+/// <summary>
+/// The narrow end of a tapered tread drawn larger, because its corners crowd: above the view where there is paper, else in
+/// the empty corner of its board beyond the back edge.
+/// </summary>
 internal sealed class NarrowEnd
 {
     private const double Reach = 90; // of the tread round the inner end of its nosing that is taken in, mm
     private const double Inset = 3;
+    private const double LeastHeight = 22; // of paper, so that the letters find room
     private readonly TreadView view;
     private readonly Placement? place;
     private readonly bool isLeft;
@@ -23,9 +27,10 @@ internal sealed class NarrowEnd
     /// <param name="part">The tread.</param>
     /// <param name="view">Its view.</param>
     /// <param name="board">The board it is set out on, mm of paper.</param>
+    /// <param name="above">Paper free above it.</param>
     /// <param name="scale">Scale of the view.</param>
     /// <param name="lettering">Of the sheet.</param>
-    public NarrowEnd(Stair stair, Part part, TreadView view, Box2 board, Scale scale, SheetLettering lettering)
+    public NarrowEnd(Stair stair, Part part, TreadView view, Box2 board, Box2 above, Scale scale, SheetLettering lettering)
     {
         this.view = view;
         var inner = stair.Plan.Riser(part.Step).Inner;
@@ -34,14 +39,18 @@ internal sealed class NarrowEnd
         Corners = [.. Enumerable.Range(0, view.Corners.Length).Where(i => Math.Abs(view.Corners[i].X - at.X) < Reach && view.Corners[i].Y < at.Y + Reach)];
         Window = Box2.Empty;
         var timber = Box2.Of(Corners.Select(i => view.Corners[i])).Grown(14);
-        foreach (var s in Scale.Usual.Where(s => s.Ratio * 2 <= scale.Ratio))
+        foreach (var (room, share) in (ReadOnlySpan<(Box2, double)>)[(above, 1), (board.Grown(-Inset), 0.42)])
         {
-            var (width, height) = (timber.Width * s.Factor, timber.Height * s.Factor);
-            if (width > board.Width * 0.3 || height > board.Height * 0.42) continue;
-            var x = isLeft ? board.MinX + Inset : board.MaxX - Inset - width;
-            Window = new(x, board.MaxY - Inset - height, x + width, board.MaxY - Inset);
-            place = Placement.Centred(timber, Window, s);
-            break;
+            foreach (var s in Scale.Usual.Where(s => s.Ratio * 2 <= scale.Ratio))
+            {
+                var (width, height) = (timber.Width * s.Factor, timber.Height * s.Factor);
+                if (width > room.Width * Math.Min(share, 0.5) || height > room.Height * share - lettering.Words * 3 || height < LeastHeight) continue;
+                var x = isLeft ? room.MinX : room.MaxX - width;
+                Window = new(x, room.MaxY - height, x + width, room.MaxY);
+                place = Placement.Centred(timber, Window, s);
+                break;
+            }
+            if (place is not null) break;
         }
         if (place is null) Corners = [];
         Words = place is null ? "" : $"narrow end {place.Scale}";

@@ -28,14 +28,11 @@ internal static class TaperedTreadSheets
         var square = new Box2(-Margin, view.Board.MinY - Margin, length - Margin, view.Board.MinY - Margin + width);
         var start = SheetStart.For(rod,
             new($"tread-{Number.Print(part.Step, 0)}", $"Tapered tread {part.Mark}", part.Name + ", tapered", part.Mark, "Face side up"),
-            l => new(length, width, l.OrdinateStrip(10), 3, TableStrip(l), l.OrdinateStrip(10)));
-        var place = start.Place(square);
+            l => new(length, width, l.OrdinateStrip(10), 3, TableStrip(l, view.Corners.Length), l.OrdinateStrip(10)));
+        // Low in its view, so that what paper is left lies together above it.
+        var place = new Placement(start.Scale, new(square.Centre.X, square.MinY), new((start.View.MinX + start.Need.Left + start.View.MaxX - start.Need.Right) / 2, start.View.MinY + start.Need.Bottom));
         var marks = new List<Mark> { place.Stroke(Path2.Rectangle(square.MinX, square.MinY, square.MaxX, square.MaxY), Pens.Rule, Layer.Construction) };
         var figures = view.Ordinates(place, place.Map(square), start.Lettering, letters: true);
-        var narrow = new NarrowEnd(rod.Stair, part, view, place.Map(square), start.Scale, start.Lettering);
-        marks.AddRange(view.Draw(place, start.Lettering, letters: true, figures, i => !narrow.Corners.Contains(i)));
-        marks.AddRange(figures);
-        marks.AddRange(narrow.Draw(start.Lettering));
         var y = start.View.MaxY;
         foreach (var table in PiecePanel.Across(start.View.Width, start.Lettering.Words, ["Corner", "along", "up"],
             [.. view.Corners.Select((p, i) => new[] { TreadView.Letter(i), Number.Print(p.X), Number.Print(p.Y) })]))
@@ -44,12 +41,22 @@ internal static class TaperedTreadSheets
             marks.AddRange(piece.Marks);
             y -= piece.Height + 2;
         }
+        var narrow = new NarrowEnd(rod.Stair, part, view, place.Map(square), Above(place.Map(square), y), start.Scale, start.Lettering);
+        marks.AddRange(view.Draw(place, start.Lettering, letters: true, figures, i => !narrow.Corners.Contains(i)));
+        marks.AddRange(figures);
+        marks.AddRange(narrow.Draw(start.Lettering));
         marks.AddRange(PiecePanel.Draw(start, rod.Stair, [part.Id], Words(rod, part, length, width)));
         return start.Finish(marks);
     }
 
-    /// <summary>Paper for the table of corners above the view: three rows.</summary>
-    private static double TableStrip(SheetLettering lettering) => 3 * (lettering.Words + 2.6) + 6;
+    private static Box2 Above(Box2 square, double below) => new(square.MinX, square.MaxY + 8, square.MaxX, Math.Max(square.MaxY + 8, below - 3));
+
+    /// <summary>Paper for the table of corners above the view: three rows, or six where small paper breaks it.</summary>
+    private static double TableStrip(SheetLettering lettering, int corners)
+    {
+        var tables = lettering.Figures < 3 && corners > 8 ? 2 : 1;
+        return tables * (3 * (lettering.Words + 2.6) + 3) + 3;
+    }
 
     private static string Words(RodJob rod, Part part, double length, double width)
     {

@@ -24,10 +24,7 @@ internal sealed class TreadView
         this.stair = stair;
         this.part = part;
         Outline = part.FaceSide.Outline.Moved(Measured);
-        // Lettered from the left end of the nosing, anticlockwise.
-        var corners = Outline.Vertices.Select(v => v.At).ToList();
-        var first = Enumerable.Range(0, corners.Count).Where(i => Math.Abs(corners[i].Y) < Tolerance.Joint).DefaultIfEmpty(0).MinBy(i => corners[i].X);
-        Corners = [.. corners.Skip(first), .. corners.Take(first)];
+        Corners = TreadCorners.Of(part);
     }
 
     /// <summary>The outline on the board.</summary>
@@ -40,10 +37,10 @@ internal sealed class TreadView
     public Box2 Board => new(0, part.Blank.Corner.Y, part.Blank.Length, part.Blank.Corner.Y + part.Blank.Width);
 
     /// <summary>A point of the face measured from the two datum edges.</summary>
-    public Point2 Measured(Point2 face) => new(face.X - part.Blank.Corner.X, face.Y);
+    public Point2 Measured(Point2 face) => TreadCorners.Measured(part, face);
 
     /// <summary>Letter of a corner.</summary>
-    public static string Letter(int i) => ((char)('A' + i)).ToString();
+    public static string Letter(int i) => TreadCorners.Letter(i);
 
     /// <summary>The view without figures; letters keep off the figures given, and stand only at the corners asked for.</summary>
     public IReadOnlyList<Mark> Draw(Placement place, SheetLettering lettering, bool letters, IReadOnlyList<Mark>? figures = null, Func<int, bool>? lettered = null)
@@ -121,7 +118,10 @@ internal sealed class TreadView
             placer.Avoid(place.Map(Path2.Polyline(new Point2(0, y), new Point2(Board.MaxX, y))));
         var middle = place.Map(Middle());
         foreach (var mark in placer.Place(part.Mark, middle, lettering.Mark, bold: true, of: part.Id)?.Marks ?? []) yield return mark;
-        foreach (var mark in placer.Place("↔ grain", middle + new Vector2(0, -lettering.Mark * 2), lettering.Words)?.Marks ?? []) yield return mark;
+        // Beside the mark on a narrow board, below it on a wide one.
+        var beside = place.Map(Board.Height) < lettering.Mark * 4;
+        var grain = placer.Place("↔ grain", middle + (beside ? new(lettering.Mark * 4, 0) : new(0, -lettering.Mark * 2)), lettering.Words);
+        if (grain is { Lead: null }) yield return grain.Text;
         if (!letters) yield break;
         foreach (var i in Enumerable.Range(0, Corners.Length).Where(lettered))
             foreach (var mark in placer.Place(Letter(i), place.Map(Corners[i]), lettering.Words, bold: true)?.Marks ?? []) yield return mark;

@@ -26,7 +26,7 @@ public static class Cover
         var stair = rod.Stair;
         var words = new SheetWords("cover", "Cover", "Cover");
         var flow = new SheetFlow(SheetStart.Written(rod, words, Scale.Full));
-        var pictures = new CoverPictures(stair, flow.Width, 0.42 * flow.Width);
+        var pictures = new CoverPictures(stair, flow.Width, 0.47 * flow.Width);
         flow = new(SheetStart.Written(rod, words, pictures.Scale));
         flow.Paragraph(stair.Job.Title, 2 * flow.Height, bold: true);
         flow.Paragraph(CoverWords.Kind(stair));
@@ -40,7 +40,7 @@ public static class Cover
         Proof(flow, rod);
         flow.Heading("Sheets", flow.HeightOfRows(others.Count));
         flow.Table([("No.", 1, true), ("Sheet", 6, false), ("Scale", 1.4, true)],
-            others.Select((s, i) => (IReadOnlyList<string>)[Number.Print(covers + 1 + i, 0), s.Title, s.Scale.ToString()]));
+            others.Select((s, i) => (IReadOnlyList<string>)[Number.Print(covers + 1 + i, 0), s.Title, s.ScaleWords]));
         return flow.Sheets();
     }
 

@@ -11,7 +11,7 @@ namespace Rodwright.Rod.Sheets;
 internal sealed class CoverPictures
 {
     private const double Gap = 8;
-    private const double Words = 6;
+    private const double Words = 9; // the words below, and how far walls run on
     private readonly PlanView plan;
     private readonly StringView? strings;
 
@@ -20,7 +20,8 @@ internal sealed class CoverPictures
         plan = new(stair);
         strings = StringView.All(stair, wall: true).Concat(StringView.All(stair, wall: false)).FirstOrDefault();
         var (p, s) = (plan.Bounds, strings?.Bounds ?? new(0, 0, 0, 0));
-        Scale = Scale.ToFit(p.Width + s.Width, Math.Max(p.Height, s.Height), width - Gap - 24, height - Words - 8);
+        Scale = SheetScales.All.FirstOrDefault(
+            x => (p.Width + s.Width) * x.Factor <= width - Gap - 24 && Math.Max(p.Height, s.Height) * x.Factor <= height - Words - 8, SheetScales.All[^1]);
         Height = Math.Max(p.Height, s.Height) * Scale.Factor + Words + 8;
     }
 

@@ -19,17 +19,17 @@ public static class PanelNotes
         var best = new List<Mark>();
         foreach (var size in Heights.Where(h => h <= height))
         {
-            if (Try(all, box, size, best)) break;
+            if (Try(all, box, size, 28, best) || Try(all, box, size, 21, best)) break;
         }
         return best;
     }
 
-    private static bool Try(List<string> notes, Box2 box, double height, List<Mark> marks)
+    private static bool Try(List<string> notes, Box2 box, double height, double narrowest, List<Mark> marks)
     {
         marks.Clear();
         var pitch = FlowText.Pitch * height;
         var gap = 0.15 * pitch;
-        var columns = Math.Max(1, (int)(box.Width / (27 * height)));
+        var columns = Math.Max(1, (int)((box.Width + 5) / (narrowest * height + 5)));
         var width = (box.Width - (columns - 1) * 5) / columns;
         var (column, y) = (0, box.MaxY);
         foreach (var note in notes)

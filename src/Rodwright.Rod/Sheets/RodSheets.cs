@@ -21,9 +21,7 @@ public static class RodSheets
     {
         if (StringView.All(rod.Stair, wall: true).Concat(StringView.All(rod.Stair, wall: false)).FirstOrDefault() is not { } strings) return [];
         var plan = new PlanView(rod.Stair);
-        var wanted = rod.Style.Scale ?? Scale.Full;
-        var scales = Scale.Usual.Where(s => s.Ratio > wanted.Ratio && s.Ratio <= SmallestUseful).Prepend(wanted);
-        foreach (var scale in scales)
+        foreach (var scale in SheetScales.From(rod.Style.Scale).Where(s => s.Ratio <= SmallestUseful || s == rod.Style.Scale))
         {
             var start = SheetStart.At(rod, new("rod", "Rod", "Rod: plan and wall strings", Note: "Riser faces solid, nosings broken"), l => Together(strings, plan, l), scale);
             if (start.Fits && Lay(strings, plan, start) is { } places) return [Draw(strings, plan, start, places.Strings, places.Plan)];

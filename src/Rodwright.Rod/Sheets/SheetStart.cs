@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets;
@@ -71,7 +70,7 @@ public sealed record SheetStart
     public static SheetStart For(RodJob rod, SheetWords words, Func<SheetLettering, ViewNeed> need)
     {
         SheetStart? last = null;
-        foreach (var scale in ScalesFrom(rod.Style.Scale))
+        foreach (var scale in SheetScales.From(rod.Style.Scale))
         {
             last = At(rod, words, need, scale);
             if (last.Fits) return last;
@@ -124,7 +123,7 @@ public sealed record SheetStart
         var stock = rod.Style.Paper;
         var page = stock.PageFor(stock.Height is null ? 460 : stock.Width, stock.Height ?? stock.Width);
         return new(
-            new Sheet { Name = words.Name, Title = words.Title, Paper = page, Scale = scale, Marks = [], Block = BlockFor(rod, words) }, new(0, 0));
+            new Sheet { Name = words.Name, Title = words.Title, Paper = page, Scale = scale, HasScale = false, Marks = [], Block = BlockFor(rod, words) }, new(0, 0));
     }
 
     /// <summary>Sets a box of timber in the middle of the view, its strips for figures kept free.</summary>
@@ -156,13 +155,4 @@ public sealed record SheetStart
     /// <summary>"teaching model 1:2, timber sizes real" for a model; empty for a stair.</summary>
     public static string ModelWords(Job job) =>
         job.ModelScale == 1 ? "" : $"Teaching model 1:{Number.Print(1 / job.ModelScale, 2)}, sizes of timber are real";
-
-    private static IEnumerable<Scale> ScalesFrom(Scale? wanted)
-    {
-        if (wanted is not null) yield return wanted;
-        foreach (var scale in Scale.Usual.Concat(SmallScales))
-            if (wanted is null || scale.Ratio > wanted.Ratio) yield return scale;
-    }
-
-    private static readonly ImmutableArray<Scale> SmallScales = [Scale.OneTo(100), Scale.OneTo(200), Scale.OneTo(500), Scale.OneTo(1000)];
 }

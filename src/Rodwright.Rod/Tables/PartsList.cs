@@ -43,6 +43,7 @@ public static class PartsList
             PartKind.TaperedTread => "tapered treads",
             PartKind.Riser => "risers",
             PartKind.TaperedRiser => "risers, bevelled ends",
+            PartKind.NosingPiece => "nosing pieces",
             _ => group.First.Name,
         };
 

@@ -20,10 +20,13 @@ internal static class PieceOrdinates
                 yield return At(cut, feature, "centre", box.Centre);
                 continue;
             }
-            yield return At(cut, feature, "bottom, left", new(box.MinX, box.MinY));
-            yield return At(cut, feature, "top, right", new(box.MaxX, box.MaxY));
-            if (cut.Note.Length > 0 && cut.Seat is not null)
-                yield return At(cut, feature, cut.Note, new(cut.Shape.Bounds.MinX < box.MinX - Tolerance.Joint ? cut.Shape.Bounds.MinX : cut.Shape.Bounds.MaxX, box.MaxY));
+            // What stands past the arris is not this face's to mark.
+            var (left, right) = (Math.Max(0, box.MinX), Math.Min(part.Blank.Width, box.MaxX));
+            yield return At(cut, feature, "bottom, left", new(left, box.MinY));
+            yield return At(cut, feature, "top, right", new(right, box.MaxY));
+            var whole = cut.Shape.Bounds;
+            if (whole.MinX < left - Tolerance.Joint) yield return At(cut, feature, cut.Note, new(whole.MinX, box.MaxY));
+            if (whole.MaxX > right + Tolerance.Joint) yield return At(cut, feature, cut.Note, new(whole.MaxX, box.MaxY));
         }
 
         Ordinate At(Cut cut, string feature, string point, Point2 p) =>
@@ -33,12 +36,18 @@ internal static class PieceOrdinates
     /// <summary>A flat piece's: every corner of each face, from the board's left end and its lower edge; of a tread or nosing piece, from the nosing's edge.</summary>
     public static IEnumerable<Ordinate> OfFlat(Part part)
     {
+        if (part.Kind is PartKind.Tread or PartKind.TaperedTread or PartKind.NosingPiece)
+            return TreadCorners.Of(part).Select((p, i) => new Ordinate(part.Mark, part.Name, part.FaceSide.Looks, "outline", "corner " + TreadCorners.Letter(i), p.X, p.Y, null, null, null));
+        return OfRiser(part);
+    }
+
+    private static IEnumerable<Ordinate> OfRiser(Part part)
+    {
         for (var f = 0; f < part.Faces.Length; f++)
         {
             var n = 0;
             foreach (var v in part.Faces[f].Outline.Vertices)
             {
-                // The blank's own lower edge is zero on a riser; a tread counts from its nosing, which its slanting end may pass.
                 var on = new Point2(v.At.X - part.Blank.Corner.X, v.At.Y);
                 yield return new(part.Mark, part.Name, part.Faces[f].Looks, "outline", $"corner {Number.Print(++n, 0)}", on.X, on.Y, null, null, null);
             }

@@ -38,7 +38,8 @@ internal static class TableFlow
                     NextColumn();
                     continue;
                 }
-                pages[^1].Add(new TextMark(new(x, y - heading), row == 0 ? section.Title : section.Title + ", continued", heading, Layer.Lettering, bold: true));
+                var (title, size) = TextFit.Within(row == 0 ? section.Title : section.Title + ", continued", section.Table.Width, heading, bold: true);
+                pages[^1].Add(new TextMark(new(x, y - heading), title, size, Layer.Lettering, bold: true));
                 pages[^1].AddRange(piece.Marks);
                 widest = Math.Max(widest, section.Table.Width);
                 y -= heading * 1.5 + piece.Height + Gap;

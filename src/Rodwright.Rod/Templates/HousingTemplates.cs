@@ -7,7 +7,7 @@ using Rodwright.Rod.Sheets;
 namespace Rodwright.Rod.Templates;
 
 /// <summary>The templates a string's housings are marked from, made by the same shapes as the strings themselves.</summary>
-public static class HousingTemplates
+internal static class HousingTemplates
 {
     private static readonly HousingShapes.Reach Free = new(double.NegativeInfinity, double.PositiveInfinity);
 

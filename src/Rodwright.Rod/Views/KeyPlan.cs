@@ -50,14 +50,13 @@ public static class KeyPlan
 
     private static IEnumerable<Mark> Up(Path2 line, Box2 drawn)
     {
-        var points = line.Flattened(0.05);
-        var (last, tip) = (points[^2], points[^1]);
-        var along = (tip - last).Unit;
+        var start = line.Vertices[0].At;
+        var (tip, along) = PathEnd.Of(line);
         var (back, wing) = (tip - 2.4 * along, 0.8 * along.Left);
         var pen = Thin with { Ink = 1 };
         yield return new StrokeMark(line, pen, Layer.Frame);
-        yield return new StrokeMark(Path2.Circle(points[0], 0.7), pen, Layer.Frame);
+        yield return new StrokeMark(Path2.Circle(start, 0.7), pen, Layer.Frame);
         yield return new StrokeMark(Path2.Polyline(back + wing, tip, back - wing), pen with { Width = 0.25 }, Layer.Frame);
-        yield return new TextMark(new(points[0].X, drawn.MinY - WordHeight - 1.2), "up", WordHeight, Layer.Frame, HorizontalAnchor.Middle);
+        yield return new TextMark(new(start.X, drawn.MinY - WordHeight - 1.2), "up", WordHeight, Layer.Frame, HorizontalAnchor.Middle);
     }
 }

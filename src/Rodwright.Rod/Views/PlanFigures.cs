@@ -32,15 +32,17 @@ public static class PlanFigures
         var x = view.OuterSide > 0 ? box.MaxX : box.MinX;
         var marks = new List<Mark>();
         var up = first.Select(r => new DimensionStop(new(x + view.OuterSide * PlanMarks.WallDepth, place.Map(new Point2(0, origin.Y + r.Value)).Y), r.Value, r.Note));
-        marks.AddRange(RunningDimension.Draw(up, new(new(x + view.OuterSide * Off, 0), new(0, 1)), lettering.Dimensions));
+        var beside = RunningDimension.Draw(up, new(new(x + view.OuterSide * Off, 0), new(0, 1)), lettering.Dimensions);
+        marks.AddRange(beside);
         if (second.Count > 0)
         {
             var corner = plan.Outer.Edges[0].To.X;
             var across = second.Select(r => new DimensionStop(
-                new(place.Map(new Point2(corner - view.OuterSide * r.Value, 0)).X, box.MaxY + PlanMarks.WallDepth), r.Value, r.Note));
-            marks.AddRange(RunningDimension.Draw(across, new(new(0, box.MaxY + Off), new(-view.OuterSide, 0)), lettering.Dimensions));
+                new(place.Map(new Point2(corner - view.OuterSide * r.Value, 0)).X, box.MaxY + PlanMarks.WallDepth), r.Value, r.Note)).ToList();
+            marks.AddRange(FigureRows.Apart(beside,
+                more => RunningDimension.Draw(across, new(new(0, box.MaxY + Off + more), new(-view.OuterSide, 0)), lettering.Dimensions)));
         }
-        marks.AddRange(Widths(view, place, lettering, box.MinY));
+        marks.AddRange(FigureRows.Apart(beside, more => [.. Widths(view, place, lettering, box.MinY - more)]));
         return marks;
     }
 

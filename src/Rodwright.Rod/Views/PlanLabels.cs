@@ -5,6 +5,7 @@ using Rodwright.Drawings.Sheets.Dimensions;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Sheets;
+using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Rod.Views;
 
@@ -21,26 +22,16 @@ public static class PlanLabels
     {
         var plan = view.Stair.Plan;
         var marks = new List<Mark>();
-        var height = Math.Min(lettering.Figures, 0.5 * place.Map(plan.Going) - 1.2);
-        if (height < 1.8) height = lettering.Words;
-        foreach (var riser in plan.RiserLines)
-        {
-            var text = Number.Print(riser.Number, 0);
-            var half = Math.Abs(riser.Up.X) * Lettering.Width(text, height) / 2 + Math.Abs(riser.Up.Y) * height / 2;
-            var free = place.Map(plan.Going) - 2 * half;
-            // Where a number does not go between two risers, only the ends of the flight and every fifth are numbered.
-            if (free < 0.6 && riser.Number != 1 && riser.Number != plan.Risers && riser.Number % 5 != 0 && plan.Steps[riser.Number - 1] is not Stairs.Plans.StepKind.Tapered) continue;
-            var clear = half + Math.Clamp(free / 2, 0.4, 1.3);
-            var width = place.Map(riser.Outer.DistanceTo(riser.Inner));
-            var at = place.Map(riser.Outer.Towards(riser.Inner, Math.Clamp((3 * lettering.Figures + 4) / width, 0.2, 0.34))) + clear * riser.Up;
-            marks.Add(new TextMark(at, text, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, of: $"riser-{Number.Print(riser.Number, 0)}"));
-        }
+        marks.AddRange(RiserNumbers(view, place, lettering));
         var placer = new LabelPlacer(room);
         placer.Avoid(drawn);
         foreach (var strip in PlanFigures.Strips(view, place, room)) placer.Avoid(strip);
         placer.Avoid(marks);
         foreach (var going in Goings(view, place, lettering.Words))
         {
+            // Goings of tapered steps are in the table too; at small scales they give way to riser numbers.
+            var box = going.Bounds;
+            if (marks.Exists(m => m.Bounds.Overlaps(box))) continue;
             marks.Add(going);
             placer.Avoid([going]);
         }
@@ -56,6 +47,30 @@ public static class PlanLabels
         void Say(string words, Point2 near, double size, double gap, Part? part)
         {
             if (placer.Place(words, near, size, gap: gap, bold: part is { Kind: not PartKind.Newel }, of: part?.Id) is { } label) marks.AddRange(label.Marks);
+        }
+    }
+
+    /// <summary>The number of each riser beside it, on its step; at small scales only as many as go without touching, the ends of the stair first.</summary>
+    private static IEnumerable<TextMark> RiserNumbers(PlanView view, Placement place, SheetLettering lettering)
+    {
+        var plan = view.Stair.Plan;
+        var height = Math.Min(lettering.Figures, 0.5 * place.Map(plan.Going) - 1.2);
+        if (height < 1.8) height = lettering.Words;
+        var taken = new List<Box2>();
+        foreach (var riser in plan.RiserLines.OrderBy(r => r.Number == 1 || r.Number == plan.Risers ? 0 : r.Number % 5 == 0 ? 1 : 2))
+        {
+            var text = Number.Print(riser.Number, 0);
+            var half = Math.Abs(riser.Up.X) * Lettering.Width(text, height) / 2 + Math.Abs(riser.Up.Y) * height / 2;
+            var free = place.Map(plan.Going) - 2 * half;
+            // Where a number does not go between two risers, only the ends and every fifth are numbered.
+            if (free < 0.6 && riser.Number != 1 && riser.Number != plan.Risers && riser.Number % 5 != 0 && plan.Steps[riser.Number - 1] is not StepKind.Tapered) continue;
+            var width = place.Map(riser.Outer.DistanceTo(riser.Inner));
+            var at = place.Map(riser.Outer.Towards(riser.Inner, Math.Clamp((3 * lettering.Figures + 4) / width, 0.2, 0.34))) + (half + Math.Clamp(free / 2, 0.4, 1.3)) * riser.Up;
+            var mark = new TextMark(at, text, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, of: $"riser-{text}");
+            var box = mark.Bounds;
+            if (taken.Exists(t => t.Overlaps(box))) continue;
+            taken.Add(box);
+            yield return mark;
         }
     }
 
@@ -78,7 +93,7 @@ public static class PlanLabels
         var said = false;
         for (var k = 1; k < plan.Risers; k++)
         {
-            if (plan.Steps[k - 1] is Stairs.Plans.StepKind.Landing) { said = false; continue; }
+            if (plan.Steps[k - 1] is StepKind.Landing) { said = false; continue; }
             var isTapered = tapered.TryGetValue(k, out var step);
             if (!isTapered && said) continue;
             said = !isTapered;

@@ -64,11 +64,10 @@ public static class PlanMarks
 
     private static IEnumerable<Mark> WalkingLine(Path2 line)
     {
-        var points = line.Flattened(0.02);
-        var along = (points[^1] - points[^2]).Unit;
-        var (back, wing) = (points[^1] - 3.5 * along, 1.1 * along.Left);
+        var (tip, along) = PathEnd.Of(line);
+        var (back, wing) = (tip - 3.5 * along, 1.1 * along.Left);
         yield return new StrokeMark(line, Pens.Centre, Layer.Centre, "walking-line");
-        yield return new StrokeMark(Path2.Circle(points[0], 1), Pens.Centre with { Dash = Dash.None }, Layer.Centre, "walking-line");
-        yield return new StrokeMark(Path2.Polyline(back + wing, points[^1], back - wing), Pens.Nosing with { Dash = Dash.None }, Layer.Centre, "walking-line");
+        yield return new StrokeMark(Path2.Circle(line.Vertices[0].At, 1), Pens.Centre with { Dash = Dash.None }, Layer.Centre, "walking-line");
+        yield return new StrokeMark(Path2.Polyline(back + wing, tip, back - wing), Pens.Nosing with { Dash = Dash.None }, Layer.Centre, "walking-line");
     }
 }

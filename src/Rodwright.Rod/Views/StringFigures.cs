@@ -25,15 +25,13 @@ public static class StringFigures
     public static IReadOnlyList<Mark> Draw(StringView view, Placement place, SheetLettering lettering)
     {
         var box = place.Map(view.Bounds);
-        var below = Stations(view).Select(x => new DimensionStop(new(place.Map(view.At(x.Value, 0)).X, box.MinY), x.Value, x.Note));
+        var below = Stations(view).Select(x => new DimensionStop(new(place.Map(view.At(x.Value, 0)).X, box.MinY), x.Value, x.Note)).ToList();
         var far = view.Sense > 0 ? box.MaxX : box.MinX;
         var beside = Heights(view).Select(x => new DimensionStop(new(far, place.Map(new Point2(0, x.Value)).Y), x.Value, x.Note));
         var along = new Vector2(view.Sense, 0);
-        return
-        [
-            .. RunningDimension.Draw(below, new(new(0, box.MinY - Off), along), lettering.Dimensions),
-            .. RunningDimension.Draw(beside, new(new(far + view.Sense * Off, 0), new(0, 1)), lettering.Dimensions),
-        ];
+        var heights = RunningDimension.Draw(beside, new(new(far + view.Sense * Off, 0), new(0, 1)), lettering.Dimensions);
+        var stations = FigureRows.Apart(heights, more => RunningDimension.Draw(below, new(new(0, box.MinY - Off - more), along), lettering.Dimensions));
+        return [.. heights, .. stations];
     }
 
     private static List<(double Value, string Note)> Stations(StringView view)
@@ -101,6 +99,9 @@ public static class StringFigures
                 stops.Add((view.Stair.Job.Practice.FloorBoards is var boards ? board.Site.Upper.Level - boards : 0, "seat"));
                 stops.Add((board.UpperEdge.Vertices[^1].At.Y, "head"));
             }
+            // Both boards' edges meet at the corner at these heights.
+            if (board.Site.Upper.Kind == StringEndKind.CornerThrough) Corner(board, board.Site.Upper.At);
+            else if (board.Site.Lower.Kind == StringEndKind.CornerLetIn && view.Boards.Length == 1) Corner(board, board.Site.Lower.At);
             foreach (var tenon in board.Tenons)
             {
                 stops.Add((tenon.Bottom, "tenon"));
@@ -108,6 +109,12 @@ public static class StringFigures
             }
         }
         return Merged(stops);
+
+        void Corner(StringBoard board, double s)
+        {
+            stops.Add((GraphCut.HeightAt(board.LowerEdge, s), "corner, below"));
+            stops.Add((GraphCut.HeightAt(board.UpperEdge, s), "corner, above"));
+        }
     }
 
     /// <summary>Two things at one station are one stop with both names.</summary>

@@ -78,6 +78,7 @@ public static class StringLabels
         var height = lettering.Words;
         var margin = view.Stair.Job.Practice.Margin;
         if (place.Map(margin) < height + 1.6) yield break;
+        var outlines = view.Parts.Select(part => place.Map(part.FaceSide.Outline)).ToList();
         for (var i = 0; i + 1 < view.PitchPoints.Length; i++)
         {
             var (a, b) = (view.PitchPoints[i], view.PitchPoints[i + 1]);
@@ -87,8 +88,10 @@ public static class StringLabels
             var text = $"T{Number.Print(a.Riser, 0)}";
             if (place.Map(p.DistanceTo(q)) < 14) continue;
             var up = along.X > 0 ? along.Left : along.Right;
-            yield return new(place.Map(p.Towards(q, 0.5) + margin / 2 * up), text, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle,
+            var mark = new TextMark(place.Map(p.Towards(q, 0.5) + margin / 2 * up), text, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle,
                 Reading.TurnOf(along), of: $"tread-{Number.Print(a.Riser, 0)}");
+            // At an end the board may stop short of it.
+            if (outlines.Exists(o => mark.KnockoutCorners.All(o.Holds))) yield return mark;
         }
     }
 

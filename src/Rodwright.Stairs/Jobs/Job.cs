@@ -30,6 +30,12 @@ public sealed record Job
     /// <summary>The shop's sizes and habits.</summary>
     public Practice Practice { get; init; } = new();
 
+    /// <summary>
+    /// Whether the stair is the mirror image of the one set out left-handed. A straight flight walled on both sides has no hand: x = 0 is its left string's
+    /// centre line whatever the job says.
+    /// </summary>
+    public bool IsRightHanded => Layout.Hand == Hand.Right && !(Layout.Turn is null && Sides is { Left: SideKind.Wall, Right: SideKind.Wall });
+
     /// <summary>The side the stair turns to (a straight flight: the side of its hand).</summary>
     public SideKind InnerSide => Layout.Hand == Hand.Left ? Sides.Left : Sides.Right;
 

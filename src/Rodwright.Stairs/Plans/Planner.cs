@@ -42,9 +42,9 @@ public static class Planner
         {
             method = turn.Kind == TurnKind.Landing ? QuarterLanding.Instance : TurnCatalogue.Find(turn.Method)!;
             found = turn.Kind == TurnKind.Landing
-                ? new(turn.FirstRiser ?? 0, turn.LastRiser ?? 0, "riser faces on the newel's centre", true, 0, 0)
+                ? new(turn.FirstRiser ?? 0, turn.LastRiser ?? 0, TurnSolver.Decided(turn, "riser faces on the newel's centre"), true, 0, 0)
                 : TurnSolver.Solve(site, method, turn, Wanted(job, regulation), regulation.Going, job.Practice.Cover);
-            if (!found.Fits) findings.Add(TurnRemedies.NothingFits(job, regulation, site, method, turn, found));
+            if (!found.Fits) findings.Add(TurnRemedies.NothingFits(job, regulation, site, turn, found));
             shape = shape with { FirstRiser = found.FirstRiser, LastRiser = found.LastRiser };
         }
 

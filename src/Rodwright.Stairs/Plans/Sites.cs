@@ -101,9 +101,14 @@ internal static class Sites
         var board = isWall ? shape.Job.Practice.WallString : shape.Job.Practice.NewelString;
         var mark = (isWall ? "W" : "F") + id[(id.LastIndexOf('-') + 1)..];
         var name = (isWall ? "wall string" : "newel string") + (shape.HasTurn ? (face.Along.Y > 0 ? ", lower flight" : ", upper flight") : "")
-            + (SameKindBothSides(shape) ? inner ? ", inner side" : ", outer side" : "");
+            + (SameKindBothSides(shape) ? SideWords(shape, inner) : "");
         sites.Add(new(id, name, mark, isWall, inner, face, board.Thickness, board.Width, lower, upper));
     }
+
+    /// <summary>Which side, in words: of a turn the inner or outer, of a straight flight the left or right as one climbs.</summary>
+    private static string SideWords(PlanShape shape, bool inner) => shape.HasTurn
+        ? inner ? ", inner side" : ", outer side"
+        : inner == shape.Job.IsRightHanded ? ", right side" : ", left side";
 
     private static bool SameKindBothSides(PlanShape shape) => shape.Job.InnerSide == shape.Job.OuterSide;
 }

@@ -28,7 +28,7 @@ public static class TurnSolver
     public static Found Solve(TurnSite site, TurnMethod method, Turn turn, Wanted wanted, GoingMeasure measure, double cover)
     {
         if (turn is { FirstRiser: { } fixedFirst, LastRiser: { } fixedLast })
-            return Report(fixedFirst, fixedLast, "both risers fixed in the job");
+            return Report(fixedFirst, fixedLast, Decided(turn, ""));
         var most = Math.Floor(site.HalfNewel - cover + Tolerance.Same);
         var atMost = Measure(At(most));
         // Goings and narrow ends only grow with e: what is short as far out as the cover allows is short everywhere inside the newel.
@@ -38,7 +38,7 @@ public static class TurnSolver
         for (var e = 0.0; e <= most; e++)
         {
             var reached = Measure(At(e));
-            if (IsShort(reached) is not { } words) return new(At(e).First, At(e).Last, why, true, reached.Going, reached.Narrow);
+            if (IsShort(reached) is not { } words) return new(At(e).First, At(e).Last, Decided(turn, why), true, reached.Going, reached.Narrow);
             why = words;
         }
         throw new System.Diagnostics.UnreachableException();
@@ -74,6 +74,16 @@ public static class TurnSolver
             }
             return (going, narrow);
         }
+    }
+
+    /// <summary>What decided the offsets, what the job fixes named first.</summary>
+    public static string Decided(Turn turn, string rest)
+    {
+        var named = new List<string>();
+        if (turn.FirstRiser is { } first) named.Add($"first riser fixed in the job at {Number.Print(first)}");
+        if (turn.LastRiser is { } last) named.Add($"last riser fixed in the job at {Number.Print(last)}");
+        if (named.Count < 2 && rest.Length > 0) named.Add(named.Count == 0 ? rest : (turn.FirstRiser is null ? "first: " : "last: ") + rest);
+        return string.Join("; ", named);
     }
 
     /// <summary>Where a point of the narrow line lies along it, 0 opposite the newel's centre on face E.</summary>

@@ -56,7 +56,7 @@ public sealed record WalkingPath(double Radius, double FirstRiser, double LastRi
         if (steps == 1) return At(0).DistanceTo(At(Length));
         var arc = Length / steps;
         // A chord is never longer than its arc, so the answer is at most the arc; 0.6 of it is below any chord of a quarter turn in two or more.
-        return Roots.Between(Overshoot, 0.6 * arc, arc * (1 + 1e-9)) ?? arc;
+        return Roots.Between(Overshoot, 0.6 * arc, arc * (1 + 1e-9)) ?? throw new System.Diagnostics.UnreachableException();
 
         double Overshoot(double chord)
         {

@@ -173,9 +173,9 @@ internal static class StairJson
         foreach (var v in path.Vertices)
         {
             json.WriteStartArray();
-            json.WriteNumberValue(v.At.X);
-            json.WriteNumberValue(v.At.Y);
-            json.WriteNumberValue(v.Bulge);
+            json.WriteNumberValue(v.At.X + 0.0);
+            json.WriteNumberValue(v.At.Y + 0.0);
+            json.WriteNumberValue(v.Bulge + 0.0);
             json.WriteEndArray();
         }
         json.WriteEndArray();

@@ -77,7 +77,7 @@ public sealed class PartDxfTests
         {
             var shapes = board.Part.Cuts.Where(c => c.Kind == CutKind.Housing).Select(c => MachiningFrame.Place(board.Part, 0, c.Shape)).ToList();
             var recesses = Read.Value[sample][board.Part.Mark + ".dxf"].Paths.Where(p => p.Layer.StartsWith("HOUSING", StringComparison.Ordinal)).Select(p => p.Path).ToList();
-            Assert.True(recesses.Count < shapes.Count, board.Part.Mark);
+            Assert.True(board.Site.IsWall ? recesses.Count < shapes.Count : recesses.Count <= shapes.Count, board.Part.Mark);
             Assert.Equal(Region.Union(shapes).Sum(p => p.Area), recesses.Sum(p => p.Area), 0);
         }
     }

@@ -30,7 +30,7 @@ public sealed class SheetsReadTests
         .Sample(t =>
         {
             if (Stair.SetOut(t.Item1).Value is not null) AssertReads(Rods.Of(t.Item1, t.Item2, t.Item3.Length > 0 ? t.Item3 : null));
-        }, iter: 60);
+        }, iter: 150);
 
     [Theory, MemberData(nameof(Prints))]
     public void Sheets_have_names_of_their_own_and_drawings_that_fit(string name, string paper, string? scale)

@@ -95,4 +95,26 @@ public sealed class TableTests
         Assert.Equal(kite.Blank.Width, glue.Width * glue.Strips, 9);
         Assert.Equal([glue.Width, 2 * glue.Width], glue.Joints);
     }
+
+    [Theory]
+    [MemberData(nameof(AllSamples))]
+    public void Every_newel_ordinate_lies_on_its_face(string sample)
+    {
+        var kit = RodJobs.Stair(sample).Kit;
+        foreach (var part in kit.Parts.Where(p => p.Kind == PartKind.Newel))
+            Assert.All(OrdinateList.Of(part, kit), o => Assert.True(o.Along >= 0 && o.Along <= part.Blank.Width && o.Across >= 0 && o.Across <= part.Blank.Length, $"{o.Mark} {o.Face} {o.Feature}: {o.Along}, {o.Across}"));
+    }
+
+    [Fact]
+    public void Corners_of_a_tread_are_lettered_from_the_left_end_of_its_nosing()
+    {
+        foreach (var part in RodJobs.Stair("right-kite-top").Kit.Parts.Where(p => p.Kind == PartKind.TaperedTread))
+        {
+            var corners = TreadCorners.Of(part);
+            Assert.Equal(part.FaceSide.Outline.Vertices.Length, corners.Length);
+            Assert.Equal(0, corners[0].Y, 6);
+            Assert.Equal(0, corners[1].Y, 6); // B is the nosing's other end
+            Assert.True(corners[1].X > corners[0].X);
+        }
+    }
 }

@@ -1,20 +1,16 @@
-using Rodwright.Drawings.Formats.Pdf;
 using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Templates;
-using UglyToad.PdfPig;
-using UglyToad.PdfPig.Core;
+using Rodwright.Testing;
 using Xunit;
 
 namespace Rodwright.Rod.Tests.Templates;
 
 public sealed class TemplateTests
 {
-    private const double Millimetre = 25.4 / 72;
-
     public static TheoryData<string, string> All => RodJobs.Everything("A4", "A3", "A1");
 
     [Theory]
@@ -31,7 +27,7 @@ public sealed class TemplateTests
     public void The_pitch_board_reads_back_from_paper_as_rise_going_and_hypotenuse()
     {
         var rod = RodJobs.Of("left-kite-low", "A4");
-        var lines = LinesOf(TemplateSheets.Make(rod).Single(s => s.Name == "template-pitch-board"));
+        var lines = PdfLines.Of(TemplateSheets.Make(rod).Single(s => s.Name == "template-pitch-board"));
         var (rise, going) = (rod.Stair.Plan.Rise, rod.Stair.Plan.Going);
         Assert.Contains(lines, l => Math.Abs(l.A.Y - l.B.Y) < 0.05 && Math.Abs(l.A.DistanceTo(l.B) - going) < Tolerance.Print);
         Assert.Contains(lines, l => Math.Abs(l.A.X - l.B.X) < 0.05 && Math.Abs(l.A.DistanceTo(l.B) - rise) < Tolerance.Print);
@@ -47,8 +43,8 @@ public sealed class TemplateTests
     {
         var rod = RodJobs.Of(sample, "A3");
         var sheets = TemplateSheets.Make(rod);
-        AssertEdges(LinesOf(sheets.Single(s => s.Name == "template-tread")), HousingTemplates.TreadShape(rod).Shape);
-        AssertEdges(LinesOf(sheets.Single(s => s.Name == "template-riser")), HousingTemplates.RiserShape(rod).Shape);
+        AssertEdges(PdfLines.Of(sheets.Single(s => s.Name == "template-tread")), HousingTemplates.TreadShape(rod).Shape);
+        AssertEdges(PdfLines.Of(sheets.Single(s => s.Name == "template-riser")), HousingTemplates.RiserShape(rod).Shape);
     }
 
     [Theory]
@@ -59,7 +55,7 @@ public sealed class TemplateTests
         var rod = RodJobs.Of(sample, "A1");
         var sheets = TemplateSheets.Make(rod);
         foreach (var part in rod.Stair.Kit.Parts.Where(p => p.Kind == PartKind.TaperedTread))
-            AssertEdges(LinesOf(sheets.Single(s => s.Name == "template-" + part.Id)), part.FaceSide.Outline);
+            AssertEdges(PdfLines.Of(sheets.Single(s => s.Name == "template-" + part.Id)), part.FaceSide.Outline);
     }
 
     [Fact]
@@ -73,31 +69,5 @@ public sealed class TemplateTests
         foreach (var v in template.Vertices) Assert.True(housing.Shape.DistanceTo(origin + (v.At - Point2.Origin)) < Tolerance.Joint);
     }
 
-    /// <summary>Every straight edge of a shape is on the paper, with its length and direction, all moved by one displacement.</summary>
-    private static void AssertEdges(List<(Point2 A, Point2 B)> lines, Path2 shape)
-    {
-        var edges = Enumerable.Range(0, shape.EdgeCount).Select(shape.Edge).Where(e => e.Bulge == 0).ToList();
-        var longest = edges.MaxBy(e => e.From.DistanceTo(e.To));
-        var moves = lines.Where(l => ((l.B - l.A) - (longest.To - longest.From)).Length < Tolerance.Print).Select(l => l.A - longest.From).ToList();
-        Assert.NotEmpty(moves);
-        Assert.Contains(moves, move => edges.TrueForAll(e => lines.Exists(l =>
-            l.A.DistanceTo(e.From + move) < Tolerance.Print && l.B.DistanceTo(e.To + move) < Tolerance.Print)));
-    }
-
-    private static List<(Point2 A, Point2 B)> LinesOf(Sheet sheet)
-    {
-        var file = new PdfFormat().Write(new("templates", "templates", [sheet]))[0];
-        using var pdf = PdfDocument.Open(file.Bytes.ToArray());
-        var lines = new List<(Point2 A, Point2 B)>();
-        foreach (var sub in pdf.GetPage(1).Paths.SelectMany(p => p))
-        {
-            foreach (var line in sub.Commands.OfType<PdfSubpath.Line>()) lines.Add((Point(line.From), Point(line.To)));
-            // A closing stroke has no command of its own.
-            var points = sub.Commands.OfType<PdfSubpath.Line>().ToList();
-            if (sub.IsClosed() && points.Count > 1) lines.Add((Point(points[^1].To), Point(sub.Commands.OfType<PdfSubpath.Move>().First().Location)));
-        }
-        return lines;
-    }
-
-    private static Point2 Point(PdfPoint p) => new(p.X * Millimetre, p.Y * Millimetre);
+    private static void AssertEdges(List<(Point2 A, Point2 B)> lines, Path2 shape) => Assert.True(PdfLines.Hold(lines, shape));
 }

@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+using Rodwright.Drawings.Paper;
+
+namespace Rodwright.Rod.Sheets;
+
+/// <summary>The scales sheets are drawn at: the usual ones, and below them those that only small paper ever needs.</summary>
+internal static class SheetScales
+{
+    /// <summary>Largest first.</summary>
+    public static ImmutableArray<Scale> All { get; } = [.. Scale.Usual, Scale.OneTo(100), Scale.OneTo(200), Scale.OneTo(500), Scale.OneTo(1000)];
+
+    /// <summary>The scale wanted and all smaller ones; without a wish, all.</summary>
+    public static IEnumerable<Scale> From(Scale? wanted) => wanted is null ? All : All.Where(s => s.Ratio > wanted.Ratio).Prepend(wanted);
+}
