@@ -103,8 +103,10 @@ public sealed class StageListTests
         Assert.Contains("to the right, towards the wall", words, StringComparison.Ordinal);
     }
 
-    private static string Swapped(string words) => words.Replace("to the left", "§", StringComparison.Ordinal)
-        .Replace("to the right", "to the left", StringComparison.Ordinal).Replace("§", "to the right", StringComparison.Ordinal);
+    private static string Swapped(string words) => SwappedWord(SwappedWord(words, "to the left", "to the right"), "left side", "right side");
+
+    private static string SwappedWord(string words, string left, string right) =>
+        words.Replace(left, "§", StringComparison.Ordinal).Replace(right, left, StringComparison.Ordinal).Replace("§", right, StringComparison.Ordinal);
 
     private static string Told(StageLine l) => $"{l.Id} {l.Name} {l.Kind} {l.Of} {l.Face} {l.Instruction.What} {l.Instruction.Reason} {l.Telling} "
         + string.Join("; ", l.Paths.Select(p => string.Join(" ", p.Vertices.Select(v => $"{Number.Exact(v.At.X)},{Number.Exact(v.At.Y)},{Number.Exact(v.Bulge)}"))));
