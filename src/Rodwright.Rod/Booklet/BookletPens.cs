@@ -1,0 +1,25 @@
+using Rodwright.Drawings.Marks;
+using Rodwright.Rod.Stages;
+
+namespace Rodwright.Rod.Booklet;
+
+/// <summary>Pens of the booklet's pictures: what is new is strong, what was there before light.</summary>
+internal static class BookletPens
+{
+    public static Pen Of(StageLine line, bool isNew) => (isNew, line.Kind) switch
+    {
+        (true, LineKind.LinedIn) => new(DashOf(line) == Dash.None ? 0.5 : 0.25, DashOf(line)),
+        (true, _) => new(DashOf(line) == Dash.None ? 0.35 : 0.25, DashOf(line)),
+        (false, LineKind.LinedIn) => new(0.18, DashOf(line), 0.55),
+        _ => new(0.13, DashOf(line), 0.4),
+    };
+
+    public static Layer LayerOf(StageLine line) => line.Kind == LineKind.Faint ? Layer.Construction : Layer.Visible;
+
+    private static Dash DashOf(StageLine line) => line.Of switch
+    {
+        "walking-line" or "centre-line" => Dash.LongDot,
+        "margin-line" => Dash.Broken,
+        _ => line.Of.StartsWith("nosing-line", StringComparison.Ordinal) ? Dash.Broken : Dash.None,
+    };
+}
