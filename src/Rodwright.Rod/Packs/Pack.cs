@@ -4,6 +4,7 @@ using Rodwright.Drawings.Formats.Pdf;
 using Rodwright.Drawings.Formats.Svg;
 using Rodwright.Drawings.Formats.Tables;
 using Rodwright.Drawings.Sheets;
+using Rodwright.Rod.Booklet;
 using Rodwright.Rod.Machining;
 using Rodwright.Rod.Pieces;
 using Rodwright.Rod.Sheets;
@@ -15,12 +16,14 @@ namespace Rodwright.Rod.Packs;
 /// <param name="Set">Cover, plan, strings, newels, steps, ordinates, list.</param>
 /// <param name="TrueSize">Full-size templates, cut into tiles where the paper is smaller.</param>
 /// <param name="Parts">DXF for each part, ordinates and parts list as CSV.</param>
-public sealed record Pack(SheetSet Set, SheetSet TrueSize, ImmutableArray<WrittenFile> Parts)
+/// <param name="Booklet">The rod step by step, for who sets it out by hand; null when it was not asked for.</param>
+public sealed record Pack(SheetSet Set, SheetSet TrueSize, ImmutableArray<WrittenFile> Parts, SheetSet? Booklet = null)
 {
     /// <summary>Draws the pack.</summary>
     /// <param name="rod">The stair and how to print it.</param>
     /// <param name="progress">Told, in words, what is being drawn; null for silence.</param>
-    public static Pack Draw(RodJob rod, IProgress<string>? progress = null)
+    /// <param name="booklet">Whether to draw the step-by-step booklet as well.</param>
+    public static Pack Draw(RodJob rod, IProgress<string>? progress = null, bool booklet = false)
     {
         progress?.Report("drawing plan and strings");
         List<Sheet> sheets = [.. StairSheets.Make(rod)];
@@ -30,10 +33,12 @@ public sealed record Pack(SheetSet Set, SheetSet TrueSize, ImmutableArray<Writte
         var set = new SheetSet("set", rod.Stair.Job.Title, [.. Cover.Make(rod, sheets), .. sheets]);
         progress?.Report("drawing templates");
         var trueSize = new SheetSet("true-size", rod.Stair.Job.Title + ", templates at true size", TrueSizePages.Of(TemplateSheets.Make(rod), rod.Style.Paper));
-        return new(set, trueSize, [.. PartFiles.Make(rod)]);
+        if (booklet) progress?.Report("drawing the booklet");
+        return new(set, trueSize, [.. PartFiles.Make(rod)],
+            booklet ? new("booklet", rod.Stair.Job.Title + ", step by step", BookletSheets.Make(rod)) : null);
     }
 
-    /// <summary>The pack as files, paths with forward slashes: two PDFs, an SVG for each sheet, a DXF for each part, CSV tables, and the list of them all.</summary>
+    /// <summary>The pack as files, paths with forward slashes: two PDFs (three with the booklet), an SVG for each sheet, a DXF for each part, CSV tables, and the list of them all.</summary>
     public ImmutableArray<WrittenFile> Write(IProgress<string>? progress = null)
     {
         progress?.Report("writing PDF, SVG and CSV");
@@ -42,6 +47,7 @@ public sealed record Pack(SheetSet Set, SheetSet TrueSize, ImmutableArray<Writte
             () => new PdfFormat().Write(Set),
             () => new PdfFormat().Write(TrueSize),
             () => new SvgFormat().Write(Set).Select(In("svg")),
+            () => Booklet is null ? [] : new PdfFormat().Write(Booklet),
         };
         var written = new IEnumerable<WrittenFile>[jobs.Length];
         Parallel.For(0, jobs.Length, i => written[i] = jobs[i]().ToList());

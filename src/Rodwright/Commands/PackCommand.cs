@@ -19,6 +19,7 @@ internal static class PackCommand
         var scale = new Option<string?>("--scale") { Description = "Scale of the sheets, for example 1:5; without it the largest usual scale that fits the paper" };
         var paper = new Option<string>("--paper") { Description = "A4, A3, A2, A1, A0, 610, 914 (rolls) or WIDTHxHEIGHT in mm", DefaultValueFactory = _ => "A3" };
         var revision = new Option<string>("--revision") { Description = "Revision for the title blocks", DefaultValueFactory = _ => "A" };
+        var booklet = new Option<bool>("--booklet") { Description = "Add the step-by-step booklet for setting the rod out by hand" };
         scale.Validators.Add(result =>
         {
             if (result.GetValueOrDefault<string?>() is { } text && !Scale.TryParse(text, out _, out var reason)) result.AddError("--scale: " + reason);
@@ -28,7 +29,7 @@ internal static class PackCommand
             if (PaperStock.TryParse(result.GetValueOrDefault<string>(), out var stock, out var reason)) reason = TooSmall(stock);
             if (reason.Length > 0) result.AddError("--paper: " + reason);
         });
-        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision };
+        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet };
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job)!;
@@ -39,7 +40,7 @@ internal static class PackCommand
             var progress = new Progress(around);
             progress.Report("proving");
             var rod = new RodJob(stair, stair.Prove(), new RodStyle(stock, wanted, date, parsed.GetValue(revision)!));
-            var pack = Pack.Draw(rod, progress);
+            var pack = Pack.Draw(rod, progress, parsed.GetValue(booklet));
             List<WrittenFile> files =
             [
                 .. pack.Write(progress),

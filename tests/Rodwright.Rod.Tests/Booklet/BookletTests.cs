@@ -63,16 +63,4 @@ public sealed class BookletTests
         Assert.Equal(a.Length, b.Length);
         for (var i = 0; i < a.Length; i++) Assert.Equal(a[i], b[i]);
     }
-
-    [Fact]
-    public void Pages_to_look_at()
-    {
-        if (Environment.GetEnvironmentVariable("RENDER_BOOKLET") is not { } folder) return;
-        foreach (var sample in Rodwright.Testing.Samples.Names)
-        {
-            var dir = Path.Combine(folder, sample);
-            Directory.CreateDirectory(dir);
-            foreach (var f in FormatCatalogue.Find("svg")!.Write(new SheetSet("booklet", "b", BookletSheets.Make(RodJobs.Of(sample, "A4"))))) File.WriteAllBytes(Path.Combine(dir, f.Name), f.Bytes.ToArray());
-        }
-    }
 }
