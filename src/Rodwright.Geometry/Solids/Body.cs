@@ -14,6 +14,7 @@ internal sealed class Body
         To = to;
         IsCut = isCut;
         Box = Box2.Of(rings.SelectMany(r => r));
+        Slants = isAlong ? [] : SlantsOf(rings);
     }
 
     /// <summary>Outline and holes: in the base plane, or in (t, w).</summary>
@@ -66,16 +67,20 @@ internal sealed class Body
         return new(rings, isAlong, Math.Min(start, end), Math.Max(start, end), isCut);
     }
 
-    /// <summary>Edges of a body that runs across, from the lesser t to the greater; upright ones left out.</summary>
-    public IEnumerable<Level> Slants()
+    /// <summary>Edges of a body that runs across, from the lesser t to the greater, by where they begin; upright ones left out.</summary>
+    public Level[] Slants { get; }
+
+    private static Level[] SlantsOf(List<IReadOnlyList<Point2>> rings)
     {
-        foreach (var ring in Rings)
+        var slants = new List<Level>();
+        foreach (var ring in rings)
         {
             for (int i = ring.Count - 1, j = 0; j < ring.Count; i = j++)
             {
                 var (a, b) = ring[i].X <= ring[j].X ? (ring[i], ring[j]) : (ring[j], ring[i]);
-                if (b.X - a.X > Tolerance.Weld) yield return new(a.X, a.Y, b.X, b.Y);
+                if (b.X - a.X > Tolerance.Weld) slants.Add(new(a.X, a.Y, b.X, b.Y));
             }
         }
+        return [.. slants.OrderBy(l => l.FromT)];
     }
 }

@@ -8,7 +8,7 @@ internal static class Breaks
     {
         var breaks = new List<double>();
         foreach (var ring in body.Rings) breaks.AddRange(ring.Select(p => p.X));
-        var slants = body.Slants().ToList();
+        var slants = body.Slants;
         foreach (var other in bodies)
         {
             if (ReferenceEquals(other, body)) continue;
@@ -22,7 +22,7 @@ internal static class Breaks
             }
             else if (other.Box.Overlaps(body.Box, -Tolerance.Weld) && other.From <= body.To + Tolerance.Weld && body.From <= other.To + Tolerance.Weld)
             {
-                foreach (var a in slants) foreach (var b in other.Slants()) Cross(a, b, breaks);
+                foreach (var a in slants) foreach (var b in other.Slants) Cross(a, b, breaks);
             }
         }
         breaks.Sort();

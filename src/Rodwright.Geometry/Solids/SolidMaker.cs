@@ -85,8 +85,14 @@ public static class SolidMaker
     private static List<Column.Stretch> StretchesOf(Body body, double t)
     {
         if (body.IsAlong) return [new(Level.At(body.From), Level.At(body.To))];
-        var levels = body.Slants().Where(l => l.FromT <= t && t < l.ToT).OrderBy(l => l.HeightAt(t)).ToList();
-        var stretches = new List<Column.Stretch>();
+        var levels = new List<Level>(4);
+        foreach (var slant in body.Slants)
+        {
+            if (slant.FromT > t) break;
+            if (t < slant.ToT) levels.Add(slant);
+        }
+        levels.Sort((a, b) => a.HeightAt(t).CompareTo(b.HeightAt(t)));
+        var stretches = new List<Column.Stretch>(levels.Count / 2);
         for (var i = 0; i + 1 < levels.Count; i += 2) stretches.Add(new(levels[i], levels[i + 1]));
         return stretches;
     }

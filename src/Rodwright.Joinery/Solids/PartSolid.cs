@@ -42,7 +42,7 @@ public static class PartSolid
     }
 
     /// <summary>
-    /// What a rounded edge leaves: both arrises of the edge are rounded to the radius, which makes a half-round when it is half the thickness. Seen along the
+    /// What a rounded edge leaves: nothing before the line; both arrises of the edge are rounded to the radius, which makes a half-round when it is half the thickness. Seen along the
     /// edge: x into the wood from the line, y up from the back of the face.
     /// </summary>
     private static Extrusion Rounded(PartFace face, Cut cut)

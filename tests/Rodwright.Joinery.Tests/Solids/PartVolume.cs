@@ -34,13 +34,14 @@ internal static class PartVolume
 
     private static double Area(IReadOnlyList<Path2> paths) => Region.Union(paths).Sum(p => p.Area);
 
-    /// <summary>A tread: its whole board less what the round takes along each line parallel to the nosing.</summary>
+    /// <summary>A tread: its whole board less what lies before the nosing line, and less what the round takes along each line parallel to it.</summary>
     private static double Rounded(Part part)
     {
         var face = part.FaceSide;
         var ring = face.Outline.Flattened();
         var radius = part.Cuts.Single().Depth;
-        var volume = face.Outline.Area * face.Thickness;
+        var behind = ConvexClip.LeftOf(ring, new Line2(Point2.Origin, new(1, 0)));
+        var volume = ConvexClip.Area(behind) * face.Thickness;
         var stops = ring.Select(p => p.Y).Where(v => v > 0 && v < radius).Append(0).Append(radius).Distinct().Order().ToList();
         for (var i = 0; i + 1 < stops.Count; i++)
             // v = radius (1 - cos a): what is taken is smooth in a.
