@@ -76,7 +76,7 @@ public static class SolidMaker
             if (bodies[k].IsCut && !inside.Has(k)) continue;
             if (!inside.Has(k)) return [];
             var own = StretchesOf(bodies[k], t);
-            wood = wood is null ? own : bodies[k].IsCut ? Column.Less(wood, own, t) : Column.Both(wood, own, t);
+            wood = wood is null ? own : bodies[k].IsCut ? Column.Less(wood, own, t, Tolerance.Weld) : Column.Both(wood, own, t, Tolerance.Weld);
             if (wood.Count == 0) break;
         }
         return wood!;
