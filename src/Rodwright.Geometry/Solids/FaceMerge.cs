@@ -58,14 +58,8 @@ internal sealed class FaceMerge
     /// <summary>Runs the edges of each face together into loops, keeping to the face's own wood where a loop touches itself.</summary>
     private void Chain()
     {
-        var leaving = new Dictionary<(int Face, int From), List<int>>();
-        for (var h = 0; h < faceOf.Length; h++)
-        {
-            if (faceOf[h] < 0) continue;
-            var key = (faceOf[h], patches.Halves[h].From);
-            if (!leaving.TryGetValue(key, out var list)) leaving[key] = list = new(1);
-            list.Add(h);
-        }
+        var leaving = new Leaving(patches.Points.Count, faceOf.Length);
+        for (var h = 0; h < faceOf.Length; h++) if (faceOf[h] >= 0) leaving.Add(patches.Halves[h].From, h);
         var used = new bool[faceOf.Length];
         for (var start = 0; start < faceOf.Length; start++)
         {
@@ -75,24 +69,38 @@ internal sealed class FaceMerge
             {
                 used[h] = true;
                 loop.Add(h);
-                var choices = leaving[(faceOf[h], patches.Halves[h].To)];
-                h = choices.Count == 1 ? choices[0] : Clockwise(h, choices);
+                h = Following(h, leaving);
             }
             loops.Add(loop);
         }
     }
 
-    private int Clockwise(int h, List<int> choices)
+    /// <summary>The face's next half-edge: where several leave, the first one clockwise from the way back.</summary>
+    private int Following(int h, Leaving leaving)
     {
         var (from, to, patch) = patches.Halves[h];
-        var back = patches.Points[from] - patches.Points[to];
-        var left = patches.Planes[patch].Normal.Cross(back);
-        return choices.MaxBy(c =>
+        var (best, turned) = (-1, double.NaN);
+        for (var k = leaving.First(to); k >= 0; k = leaving.After(k))
         {
-            var d = patches.Points[patches.Halves[c].To] - patches.Points[to];
-            var turn = Angle.Atan2(d.Dot(left), d.Dot(back));
+            if (faceOf[k] != faceOf[h]) continue;
+            if (best >= 0)
+            {
+                if (double.IsNaN(turned)) turned = Turn(best);
+                var turn = Turn(k);
+                if (turn < turned) continue;
+                turned = turn;
+            }
+            best = k;
+        }
+        return best;
+
+        double Turn(int k)
+        {
+            var back = patches.Points[from] - patches.Points[to];
+            var d = patches.Points[patches.Halves[k].To] - patches.Points[to];
+            var turn = Angle.Atan2(d.Dot(patches.Planes[patch].Normal.Cross(back)), d.Dot(back));
             return turn > 1e-9 ? turn : turn + 2 * Math.PI;
-        });
+        }
     }
 
     /// <summary>Where two bodies touch along a line or at a point, each has its own corner there: corners are one only round one fan of faces.</summary>

@@ -8,34 +8,33 @@ internal static class HalfEdgeTwins
     public static int[] Of(FacePatches patches, out bool touches)
     {
         var halves = patches.Halves;
-        var last = new Dictionary<long, int>(halves.Count);
-        var same = new int[halves.Count]; // the one before that runs the same way between the same corners
+        var leaving = new Leaving(patches.Points.Count, halves.Count);
+        for (var h = 0; h < halves.Count; h++) leaving.Add(halves[h].From, h);
+        var twins = new int[halves.Count];
         touches = false;
         for (var h = 0; h < halves.Count; h++)
         {
-            var key = Key(halves[h].From, halves[h].To);
-            same[h] = last.TryGetValue(key, out var before) ? before : -1;
-            touches |= same[h] >= 0;
-            last[key] = h;
-        }
-        var twins = new int[halves.Count];
-        for (var h = 0; h < halves.Count; h++)
-        {
-            if (!last.TryGetValue(Key(halves[h].To, halves[h].From), out var twin)) throw new InvalidOperationException("the faces of a solid do not close");
+            var (twin, found) = (-1, 0);
+            for (var k = leaving.First(halves[h].To); k >= 0; k = leaving.After(k)) if (halves[k].To == halves[h].From) (twin, found) = (k, found + 1);
+            if (found == 0) throw new InvalidOperationException("the faces of a solid do not close");
             twins[h] = twin;
+            touches |= found > 1;
         }
         if (!touches) return twins;
-        foreach (var (key, h) in last)
-            if (same[h] >= 0 && halves[h].From < halves[h].To) PairRound(patches, All(same, h), All(same, last[Key(halves[h].To, halves[h].From)]), twins);
+        var done = new HashSet<(int, int)>();
+        foreach (var (from, to, _) in halves)
+        {
+            if (from > to || !done.Add((from, to))) continue;
+            var with = All(leaving, halves, from, to);
+            if (with.Count > 1) PairRound(patches, with, All(leaving, halves, to, from), twins);
+        }
         return twins;
     }
 
-    private static long Key(int from, int to) => (long)from << 32 | (uint)to;
-
-    private static List<int> All(int[] same, int h)
+    private static List<int> All(Leaving leaving, List<(int From, int To, int Patch)> halves, int from, int to)
     {
         var all = new List<int>();
-        for (; h >= 0; h = same[h]) all.Add(h);
+        for (var k = leaving.First(from); k >= 0; k = leaving.After(k)) if (halves[k].To == to) all.Add(k);
         return all;
     }
 
