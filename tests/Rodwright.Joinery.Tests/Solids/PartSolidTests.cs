@@ -55,6 +55,41 @@ public class PartSolidTests
         }
     }, iter: 40);
 
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_tread_is_round_along_its_nosing_and_square_behind(string name)
+    {
+        var treads = Stair.SetOut(Samples.Job(name)).Value!.Kit.Parts.Where(p => p.Kind is PartKind.Tread or PartKind.TaperedTread or PartKind.NosingPiece).ToList();
+        Assert.NotEmpty(treads);
+        foreach (var tread in treads)
+        {
+            var (solid, thick) = (PartSolid.Of(tread), tread.FaceSide.Thickness);
+            var front = solid.Vertices.Where(v => v.Y < 1e-6).ToList();
+            Assert.NotEmpty(front);
+            Assert.All(front, v => Assert.Equal(-thick / 2, v.Z, 1e-6));
+            Assert.All(solid.Vertices.Where(v => v.Z > -1e-6 || v.Z < 1e-6 - thick), v => Assert.True(v.Y > thick / 2 - 1e-6));
+            Assert.Contains(solid.Vertices, v => v.Z > -1e-6 && v.Y > solid.Bounds.Max.Y - 1e-6);
+        }
+    }
+
+    [Fact]
+    public void A_cut_is_where_the_part_says_it_is()
+    {
+        // Every corner of every mortice's floor is a corner of the newel's solid.
+        var newels = Stair.SetOut(Samples.Job("left-kite-low")).Value!.Kit.Parts.Where(p => p.Kind == PartKind.Newel).ToList();
+        Assert.NotEmpty(newels);
+        foreach (var newel in newels)
+        {
+            var corners = PartSolid.Of(newel).Placed(newel.FaceSide.Frame).Vertices;
+            foreach (var cut in newel.Cuts.Where(c => c.Kind == CutKind.Mortice))
+                foreach (var v in cut.Shape.Vertices)
+                {
+                    var at = newel.Faces[cut.Face].Frame.ToWorld(v.At, -cut.Depth);
+                    Assert.True(corners.Min(c => c.DistanceTo(at)) < 1e-4, $"{newel.Id} {cut.Id}");
+                }
+        }
+    }
+
     private static void Check(Part part)
     {
         var solid = PartSolid.Of(part);
