@@ -12,6 +12,9 @@ public static class Tolerance
     /// </summary>
     public const double Straight = 1e-8;
 
+    /// <summary>Corners of a solid closer than this become one: 1e-5 mm, a thousandth of what a joint must keep.</summary>
+    public const double Weld = 1e-5;
+
     /// <summary>How closely the two parts of a joint must coincide: 0.01 mm (the project's own rule).</summary>
     public const double Joint = 0.01;
 

@@ -1,0 +1,13 @@
+using Rodwright.Geometry;
+using Rodwright.Geometry.Solids;
+
+namespace Rodwright.Drawings.Formats.Gltf;
+
+/// <summary>One piece of a model: it becomes one node of the file.</summary>
+/// <param name="PartId">Stable id, written as the node's extra "part".</param>
+/// <param name="Mark">The mark pencilled on it, written as the node's extra "mark".</param>
+/// <param name="Name">The node's name.</param>
+/// <param name="Shape">Its solid, millimetres, in the frame.</param>
+/// <param name="Frame">Where that frame stands in the world.</param>
+/// <param name="Material">What it is made of.</param>
+public sealed record GlbPiece(string PartId, string Mark, string Name, Solid Shape, Frame3 Frame, GlbMaterial Material);
