@@ -32,7 +32,7 @@ public class WholePack
     public IReadOnlyCollection<WrittenFile> SetOutAndWrite()
     {
         var stair = Stair.SetOut(job).Value!;
-        return Pack.Draw(new(stair, stair.Prove(), style)).Write();
+        return Pack.Draw(new(stair, stair.Prove(), style)).Write([]);
     }
 
     /// <summary>Drawn only: where the time goes.</summary>

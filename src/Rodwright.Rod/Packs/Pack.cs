@@ -38,8 +38,10 @@ public sealed record Pack(SheetSet Set, SheetSet TrueSize, ImmutableArray<Writte
             booklet ? new("booklet", rod.Stair.Job.Title + ", step by step", BookletSheets.Make(rod)) : null);
     }
 
-    /// <summary>The pack as files, paths with forward slashes: two PDFs (three with the booklet), an SVG for each sheet, a DXF for each part, CSV tables, and the list of them all.</summary>
-    public ImmutableArray<WrittenFile> Write(IProgress<string>? progress = null)
+    /// <summary>
+    /// The pack as files, with what else belongs in its folder: paths with forward slashes: two PDFs (three with the booklet), an SVG for each sheet, a DXF for each part, CSV tables, and the list of them all.
+    /// </summary>
+    public ImmutableArray<WrittenFile> Write(IEnumerable<WrittenFile> others, IProgress<string>? progress = null)
     {
         progress?.Report("writing PDF, SVG and CSV");
         var jobs = new Func<IEnumerable<WrittenFile>>[]
@@ -51,7 +53,7 @@ public sealed record Pack(SheetSet Set, SheetSet TrueSize, ImmutableArray<Writte
         };
         var written = new IEnumerable<WrittenFile>[jobs.Length];
         Parallel.For(0, jobs.Length, i => written[i] = jobs[i]().ToList());
-        List<WrittenFile> files = [.. written.SelectMany(w => w), .. Parts.Select(p => p.Name.EndsWith(".dxf", StringComparison.Ordinal) ? In("dxf")(p) : p)];
+        List<WrittenFile> files = [.. written.SelectMany(w => w), .. Parts.Select(p => p.Name.EndsWith(".dxf", StringComparison.Ordinal) ? In("dxf")(p) : p), .. others];
         files.Add(CsvWriter.WriteFile("contents", ["file", "what", "title", "scale", "paper"], Contents(files)));
         return [.. files];
     }

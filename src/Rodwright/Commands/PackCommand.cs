@@ -20,6 +20,7 @@ internal static class PackCommand
         var paper = new Option<string>("--paper") { Description = "A4, A3, A2, A1, A0, 610, 914 (rolls) or WIDTHxHEIGHT in mm", DefaultValueFactory = _ => "A3" };
         var revision = new Option<string>("--revision") { Description = "Revision for the title blocks", DefaultValueFactory = _ => "A" };
         var booklet = new Option<bool>("--booklet") { Description = "Add the step-by-step booklet for setting the rod out by hand" };
+        var model = new Option<bool>("--model") { Description = "Add the solid model, stair.glb, each piece by name" };
         scale.Validators.Add(result =>
         {
             if (result.GetValueOrDefault<string?>() is { } text && !Scale.TryParse(text, out _, out var reason)) result.AddError("--scale: " + reason);
@@ -29,7 +30,7 @@ internal static class PackCommand
             if (PaperStock.TryParse(result.GetValueOrDefault<string>(), out var stock, out var reason)) reason = TooSmall(stock);
             if (reason.Length > 0) result.AddError("--paper: " + reason);
         });
-        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet };
+        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet, model };
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job)!;
@@ -41,12 +42,17 @@ internal static class PackCommand
             progress.Report("proving");
             var rod = new RodJob(stair, stair.Prove(), new RodStyle(stock, wanted, date, parsed.GetValue(revision)!));
             var pack = Pack.Draw(rod, progress, parsed.GetValue(booklet));
-            List<WrittenFile> files =
+            List<WrittenFile> others =
             [
-                .. pack.Write(progress),
                 new("job.stair.json", "application/json", Encoding.UTF8.GetBytes(JobFile.Write(stair.Job))),
                 new("result.json", "application/json", Encoding.UTF8.GetBytes(StairJson.Write(stair, rod.Proof))),
             ];
+            if (parsed.GetValue(model))
+            {
+                progress.Report("making the solid model");
+                others.Add(StairModel.Write(stair));
+            }
+            var files = pack.Write(others, progress);
             try
             {
                 PackFolder.Write(parsed.GetValue(folder)!, files);

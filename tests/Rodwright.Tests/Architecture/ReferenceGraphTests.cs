@@ -13,6 +13,7 @@ public class ReferenceGraphTests
         { "NetTopologySuite", "Rodwright.Geometry" },
         { "MathNet.Numerics", "Rodwright.Geometry" },
         { "PdfSharp", "Rodwright.Drawings" },
+        { "SharpGLTF", "Rodwright.Drawings" },
     };
 
     [Theory]
