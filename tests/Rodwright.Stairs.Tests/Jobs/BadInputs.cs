@@ -136,6 +136,7 @@ internal static class BadInputs
         Spoilt("a corner through the wall string", "\"corner\": 12", "\"corner\": 32", "RW1060", "practice.corner"),
         new("a newel as thin as its string", GoodJob.Text.Replace("\"newelString\": { \"thickness\": 32", "\"newelString\": { \"thickness\": 70").Replace("\"newel\": 90", "\"newel\": 70").Replace("\"firstRiser\": 30", "\"firstRiser\": 20"), "RW1061", "practice.newel"),
         Spoilt("newel housings that meet", "\"newelHousing\": 12", "\"newelHousing\": 45", "RW1062", "practice.newelHousing"),
+        Spoilt("a newel housing that meets the mortice", "\"newelHousing\": 12", "\"newelHousing\": 42", "RW1062", "practice.newelHousing"),
         Spoilt("a mortice through the newel", "\"part\": 0.6", "\"part\": 0.9, \"morticeClearance\": 9", "RW1063", "practice.tenon.part"),
         Spoilt("a tenon thicker than its string", "\"tenon\": { \"thickness\": 20", "\"tenon\": { \"thickness\": 33", "RW1064", "practice.tenon.thickness"),
         Spoilt("a peg that breaks the tenon's end", "\"pegBack\": 20", "\"pegBack\": 7", "RW1065", "practice.tenon.peg"),

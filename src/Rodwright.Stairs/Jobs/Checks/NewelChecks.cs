@@ -12,7 +12,7 @@ internal static class NewelChecks
     public static ImmutableArray<JobCheck> All { get; } =
     [
         new(JobCodes.NewelTooThin, "practice.newel", [.. Sides, "practice.newel", "practice.newelString.thickness"], TooThin),
-        new(JobCodes.NewelHousing, "practice.newelHousing", [.. Sides, "practice.newel", "practice.newelHousing"], Housing),
+        new(JobCodes.NewelHousing, "practice.newelHousing", [.. Sides, "practice.newel", "practice.newelHousing", "practice.housing", "practice.tenon", "practice.newelString.thickness", "practice.wallString.thickness"], Housing),
         new(JobCodes.Mortice, "practice.tenon.part", [.. Sides, "practice.newel", "practice.tenon"], Mortice),
         new(JobCodes.TenonThickness, "practice.tenon.thickness", [.. Sides, "practice.newelString.thickness", "practice.tenon.thickness"], Thickness),
         new(JobCodes.Peg, "practice.tenon.peg", [.. Sides, "practice.newel", "practice.tenon"], Peg),
@@ -24,8 +24,18 @@ internal static class NewelChecks
     private static Pinch? TooThin(Job job) => !job.HasNewels || job.Practice.Newel > job.Practice.NewelString.Thickness ? null : new(
         $"the newel, {Mm(job.Practice.Newel)}, is no thicker than the string tenoned into it, {Mm(job.Practice.NewelString.Thickness)}", "newels of 69 to 120 mm are usual");
 
-    private static Pinch? Housing(Job job) => !job.HasNewels || 2 * job.Practice.NewelHousing < job.Practice.Newel ? null : new(
-        $"housings {Mm(job.Practice.NewelHousing)} deep in opposite faces meet in a newel of {Mm(job.Practice.Newel)}", "house 12 mm deep, 18 where the riser is screwed, or take a larger newel");
+    private static Pinch? Housing(Job job)
+    {
+        if (!job.HasNewels) return null;
+        var (newel, depth) = (job.Practice.Newel, job.Practice.NewelHousing);
+        const string Help = "house 12 mm deep, 18 where the riser is screwed, or take a larger newel";
+        if (2 * depth >= newel) return new($"housings {Mm(depth)} deep in opposite faces meet in a newel of {Mm(newel)}", Help);
+        // From the step side the housing comes towards the mortice, whose near cheek stands this far from the newel's centre.
+        var board = job.InnerSide == SideKind.Open || job.OuterSide == SideKind.Open ? job.Practice.NewelString : job.Practice.WallString;
+        var cheek = (job.Practice.Tenon.Thickness ?? board.Thickness - job.Practice.Housing) - board.Thickness / 2;
+        return newel / 2 - depth > cheek ? null : new(
+            $"a housing {Mm(depth)} deep in a newel of {Mm(newel)} meets the mortice of its string, {Mm(cheek)} past the centre", $"less than {Mm(newel / 2 - cheek)} deep, or a larger newel");
+    }
 
     private static Pinch? Mortice(Job job)
     {
