@@ -15,7 +15,8 @@ internal static class NosingRound
         if (nosing is not { } line) return Square();
         var radius = practice.Tread / 2;
         var depth = radius / line.Sine; // of the round, along the face
-        if (line.At + depth <= from + Tolerance.Same) return Square();
+        // The last 0.05 along the face rises by less than 0.0001: square.
+        if (line.At + depth <= from + 0.05) return Square();
         if (line.Sine > 1 - 1e-9 && line.At >= from - Tolerance.Same && line.At + depth <= to + Tolerance.Same)
             return [new(new(line.At + depth, top), 1), new(new(line.At + depth, under))];
 
