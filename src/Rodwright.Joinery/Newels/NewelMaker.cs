@@ -90,7 +90,8 @@ internal static class NewelMaker
             var cut = Path2.Rectangle(runsLeft ? 0 : box.MinX, bottom, runsRight ? side : box.MaxX, top);
             // A rounded front stays rounded unless it is the edge that runs out, or the round itself reaches the back.
             var back = Box2.Of(seat.Vertices.Select(v => v.At).Where(p => p.X >= box.MaxX - Tolerance.Same));
-            shape = runsLeft || !section.HasFront || back.Height < box.Height - Tolerance.Same ? cut : Extended(seat, side);
+            var roundPasses = seat.Vertices.Any(v => v.At.X > side && v.At.X < box.MaxX - Tolerance.Same);
+            shape = runsLeft || !section.HasFront || roundPasses || back.Height < box.Height - Tolerance.Same ? cut : Extended(seat, side);
         }
         Path2 Flip(Path2 path) => flips ? path.MapMirrored(p => new(side - p.X, p.Y)) : path;
         var note = runsLeft && runsRight ? "runs through from arris to arris" : runsLeft || runsRight ? "runs out at the arris" : "";
