@@ -55,8 +55,11 @@ public sealed record TileGrid
     /// <summary>Register crosses, mm of the large sheet, each in the overlap of two or four tiles.</summary>
     public ImmutableArray<Point2> Crosses { get; }
 
-    /// <summary>Whether a page has room for a window worth the paper and for both 100 mm bars.</summary>
-    public static bool IsLargeEnough(PaperSize page) => page.Width >= 195 && page.Height >= 195;
+    /// <summary>Least side of a page that can carry a tile, mm: a window worth the paper and both 100 mm bars.</summary>
+    public const double LeastSide = 195;
+
+    /// <summary>Whether a page has room for a tile.</summary>
+    public static bool IsLargeEnough(PaperSize page) => page.Width >= LeastSide && page.Height >= LeastSide;
 
     /// <summary>The window of a page: inside its margins and above the strip that carries number, bar and key plan, mm of the page.</summary>
     public static Box2 WindowOn(PaperSize page) => new(20, 46, page.Width - 10, page.Height - 10);

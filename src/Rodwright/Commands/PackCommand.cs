@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using Rodwright.Drawings.Formats;
 using Rodwright.Drawings.Paper;
+using Rodwright.Geometry;
 using Rodwright.Output;
 using Rodwright.Rod;
 using Rodwright.Rod.Packs;
@@ -71,11 +72,8 @@ internal static class PackCommand
         return command;
     }
 
-    private static string TooSmall(PaperStock stock) => Math.Min(stock.Width, stock.Height ?? stock.Width) < SmallestSide
-        ? $"{stock.Name} is too small to tile on; give at least {SmallestSide} mm each way" : "";
-
-    // Tiles carry 100 mm bars both ways beside their strip.
-    private const int SmallestSide = 195;
+    private static string TooSmall(PaperStock stock) => Math.Min(stock.Width, stock.Height ?? stock.Width) < TileGrid.LeastSide
+        ? $"{stock.Name} is too small to tile on; give at least {Number.Print(TileGrid.LeastSide)} mm each way" : "";
 
     /// <summary>Progress on one line of a terminal; silent when the output is caught in a file.</summary>
     private sealed class Progress(Surroundings around) : IProgress<string>
