@@ -1,5 +1,6 @@
 using Rodwright.Drawings.Marks;
 using Rodwright.Rod.Stages;
+using Rodwright.Rod.Things;
 
 namespace Rodwright.Rod.Booklet;
 
@@ -18,8 +19,8 @@ internal static class BookletPens
 
     private static Dash DashOf(StageLine line) => line.Of switch
     {
-        "walking-line" or "centre-line" => Dash.LongDot,
-        "margin-line" => Dash.Broken,
-        _ => line.Of.StartsWith("nosing-line", StringComparison.Ordinal) ? Dash.Broken : Dash.None,
+        ThingId.WalkingLine or ThingId.CentreLine => Dash.LongDot,
+        ThingId.MarginLine => Dash.Broken,
+        _ => line.Of.StartsWith("nosing-", StringComparison.Ordinal) ? Dash.Broken : Dash.None,
     };
 }
