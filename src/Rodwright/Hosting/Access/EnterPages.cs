@@ -12,7 +12,7 @@ internal static class EnterPages
     /// <summary>Name of the cookie's scheme.</summary>
     public const string Scheme = CookieAuthenticationDefaults.AuthenticationScheme;
 
-    private static readonly HashSet<string> Open = new(["/enter", "/enter.css", "/js/enter.js", "/favicon.svg"], StringComparer.Ordinal);
+    private static readonly HashSet<string> Open = new(["/enter", "/css/enter.css", "/js/enter.js", "/fonts/DejaVuSansCondensed.ttf", "/fonts/DejaVuSansCondensed-Bold.ttf", "/favicon.svg"], StringComparer.Ordinal);
 
     /// <summary>Whether a path may be seen without the code.</summary>
     public static bool Serves(PathString path) => Open.Contains(path.Value ?? "");
