@@ -15,7 +15,7 @@ public static class JobMerge
     /// <returns>Refused when the two together are no job.</returns>
     public static Outcome<Job> Carry(Job start, Job mine, Job theirs)
     {
-        var wanted = JobChanges.Tree(mine);
+        var wanted = JsonNode.Parse(JobFile.Write(mine));
         return JobChanges.Apply(theirs, [.. JobEdits.Differences(start, mine).Select(d => new FieldChange(d.Path, At(wanted, d.Path)?.ToJsonString()))]);
     }
 

@@ -7,7 +7,7 @@ namespace Rodwright.Workshop.Sessions;
 
 /// <summary>
 /// One person at one job: shows its state, keeps every change as it is made, undoes without limit, and never overwrites what somebody else changed.
-/// Not for use by several at once; <see cref="Changed"/> and <see cref="Heard"/> may come from other threads.
+/// Not for use by several at once; <see cref="Heard"/> may come from another thread.
 /// </summary>
 public sealed class JobSession : IDisposable
 {
