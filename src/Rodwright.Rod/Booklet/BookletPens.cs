@@ -15,6 +15,14 @@ internal static class BookletPens
         _ => new(0.13, DashOf(line), 0.4),
     };
 
+    /// <summary>On the board: as the finished drawing has it, faint or lined in.</summary>
+    public static Pen OnBoard(StageLine line) => (line.Kind, DashOf(line)) switch
+    {
+        (LineKind.LinedIn, var dash) when dash == Dash.None => Pens.Visible,
+        (LineKind.LinedIn, var dash) => new(0.25, dash),
+        (_, var dash) => Pens.Construction with { Dash = dash },
+    };
+
     public static Layer LayerOf(StageLine line) => line.Kind == LineKind.Faint ? Layer.Construction : Layer.Visible;
 
     private static Dash DashOf(StageLine line) => line.Of switch

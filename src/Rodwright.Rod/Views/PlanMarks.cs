@@ -16,7 +16,10 @@ public static class PlanMarks
     private const double LeastNosing = 0.7;
 
     /// <summary>All lines and tints, without lettering.</summary>
-    public static IReadOnlyList<Mark> Draw(PlanView view, Placement place)
+    /// <param name="view">What is drawn.</param>
+    /// <param name="place">Where.</param>
+    /// <param name="joints">Whether to show every joint through the pieces that take it; otherwise, at 1:5 and larger, only the housed ends of treads.</param>
+    public static IReadOnlyList<Mark> Draw(PlanView view, Placement place, bool joints = false)
     {
         var plan = view.Stair.Plan;
         var marks = new List<Mark>();
@@ -29,7 +32,8 @@ public static class PlanMarks
         marks.AddRange(WalkingLine(place.Map(plan.WalkingLine)));
         foreach (var (part, outline) in view.Strings) marks.AddRange(Piece(part, place.Map(outline), Pens.Visible));
         foreach (var (part, outline) in view.Newels) marks.AddRange(Piece(part, place.Map(outline), Pens.Outline));
-        if (place.Scale.Ratio <= 5) marks.AddRange(HousedEnds(view, place));
+        if (joints) marks.AddRange(PlanJoints.Draw(view.Stair.Kit, place));
+        else if (place.Scale.Ratio <= 5) marks.AddRange(HousedEnds(view, place));
         return marks;
     }
 
