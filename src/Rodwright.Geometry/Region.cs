@@ -35,8 +35,9 @@ public static class Region
         for (var i = 0; i < shape.NumGeometries; i++)
         {
             if (shape.GetGeometryN(i) is not Polygon polygon || polygon.Area < 1e-6) continue;
-            outlines.Add(arcs.ToPath((LinearRing)polygon.ExteriorRing, anticlockwise: true));
-            foreach (var hole in polygon.InteriorRings) outlines.Add(arcs.ToPath((LinearRing)hole, anticlockwise: false));
+            if (arcs.ToPath((LinearRing)polygon.ExteriorRing, anticlockwise: true) is not { } outline) continue;
+            outlines.Add(outline);
+            foreach (var inner in polygon.InteriorRings) if (arcs.ToPath((LinearRing)inner, anticlockwise: false) is { } hole) outlines.Add(hole);
         }
         return outlines;
     }
@@ -67,11 +68,12 @@ public static class Region
             return Factory.CreatePolygon(coordinates);
         }
 
-        public Path2 ToPath(LinearRing ring, bool anticlockwise)
+        /// <summary>The ring as a path, arcs put back; null when it is so thin (<see cref="Tolerance.Same"/>) that nothing lies within it.</summary>
+        public Path2? ToPath(LinearRing ring, bool anticlockwise)
         {
-            var points = ring.Coordinates.Select(c => new Point2(c.X, c.Y)).SkipLast(1).ToList();
+            var points = Distinct(ring.Coordinates.Select(c => new Point2(c.X, c.Y)).SkipLast(1));
             if (ring.IsCCW != anticlockwise) points.Reverse();
-            if (arcs.Count == 0) return Path2.Polygon(Straightened(points));
+            if (arcs.Count == 0) return Straightened(points) is { Count: > 2 } corners ? Path2.Polygon(corners) : null;
             var n = points.Count;
             var owner = new int[n]; // the arc that edge i runs along, or -1
             for (var i = 0; i < n; i++) owner[i] = OwnerOf(points[i], points[(i + 1) % n]);
@@ -87,18 +89,32 @@ public static class Region
                 vertices.Add(new(points[i], owner[i] == -1 ? 0 : BulgeOf(arcs[owner[i]], points, i, run)));
                 k += run;
             }
-            return new(vertices, true);
+            return vertices.Count > 2 || vertices.Any(v => v.Bulge != 0) ? new(vertices, true) : null;
         }
 
-        private static IEnumerable<Point2> Straightened(List<Point2> points)
+        /// <summary>Corners that two of the paths share but for rounding come back as two points: one is kept, or neither would seem to turn.</summary>
+        private static List<Point2> Distinct(IEnumerable<Point2> ring)
         {
-            for (var i = 0; i < points.Count; i++)
-            {
-                var before = points[(i + points.Count - 1) % points.Count];
-                var after = points[(i + 1) % points.Count];
-                if (Math.Abs((points[i] - before).Cross(after - points[i])) > 1e-9 * (1 + before.DistanceTo(after))) yield return points[i];
-            }
+            var kept = new List<Point2>();
+            foreach (var p in ring) if (kept.Count == 0 || !kept[^1].IsSame(p)) kept.Add(p);
+            while (kept.Count > 1 && kept[^1].IsSame(kept[0])) kept.RemoveAt(kept.Count - 1);
+            return kept;
         }
+
+        /// <summary>The corners at which the ring turns, each judged from the last one kept, so that a turn made in two short steps is not lost.</summary>
+        private static List<Point2> Straightened(List<Point2> points)
+        {
+            var (n, kept) = (points.Count, new List<Point2>());
+            var start = Enumerable.Range(0, n).FirstOrDefault(i => Turns(points[(i + n - 1) % n], points[i], points[(i + 1) % n]));
+            for (var k = 0; k < n; k++)
+            {
+                var here = points[(start + k) % n];
+                if (k == 0 || Turns(kept[^1], here, points[(start + k + 1) % n])) kept.Add(here);
+            }
+            return kept;
+        }
+
+        private static bool Turns(Point2 before, Point2 here, Point2 after) => Math.Abs((here - before).Cross(after - here)) > 1e-9 * (1 + before.DistanceTo(after));
 
         private int OwnerOf(Point2 a, Point2 b)
         {
