@@ -52,7 +52,7 @@ public sealed class Visit : IAsyncDisposable
     {
         await ToShelf();
         await Page.ClickAsync("#from-sample");
-        await Page.GetByRole(AriaRole.Button, new() { Name = title }).ClickAsync();
+        await Page.Locator(".samples").GetByRole(AriaRole.Button, new() { Name = title }).ClickAsync();
         await RodReady();
         return Page.Url;
     }

@@ -2,6 +2,8 @@ using System.Net.Sockets;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Rodwright.Hosting.Access;
+using Rodwright.Store.Postgres;
+using Rodwright.Store.Sqlite;
 using Rodwright.Workshop.Shelf;
 
 namespace Rodwright.Hosting;
@@ -19,7 +21,7 @@ internal static class BenchRun
             code = options.Share ? AccessCode.In(options.Data) : null;
             shelf = await ShelfOf(options, around.Time, stop);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException or System.Data.Common.DbException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException or InvalidOperationException or System.Data.Common.DbException)
         {
             around.Error.WriteLine($"rodwright: error RW6004: the store cannot be opened: {e.Message}");
             around.Error.WriteLine(options.Database is null
@@ -57,6 +59,7 @@ internal static class BenchRun
         around.Out.Flush();
     }
 
-    private static Task<IJobShelf> ShelfOf(BenchOptions options, TimeProvider time, CancellationToken stop) =>
-        Task.FromResult<IJobShelf>(new MemoryShelf(time));
+    private static async Task<IJobShelf> ShelfOf(BenchOptions options, TimeProvider time, CancellationToken stop) => options.Database is { } connection
+        ? await PostgresShelf.Open(connection, time, stop)
+        : await SqliteShelf.Open(Path.Combine(options.Data, "jobs.db"), time, stop);
 }

@@ -35,7 +35,7 @@ internal static class BenchServer
         JobFiles.Map(app);
         SharePage.Map(app);
         Health.Map(app);
-        app.MapRazorComponents<App>().AddInteractiveServerRenderMode().AddAdditionalAssemblies(typeof(Routes).Assembly);
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null).AddAdditionalAssemblies(typeof(Routes).Assembly);
         return app;
     }
 

@@ -25,11 +25,10 @@ export function attach(host: HTMLElement, program: Program) {
         host.classList.toggle('farther', eye.k < 0.3);
     });
     const handles = new Handles(program, () => 1 / pixelsPerMm());
-    const pieceOf = (e: Element | null) => e?.closest<SVGGElement>('[data-piece]')?.dataset.piece ?? '';
 
     const tap = (x: number, y: number, reach: number) => {
         const hit = under(x, y, reach, sheet);
-        void program.invokeMethodAsync('Picked', hit?.getAttribute('data-of') ?? '', pieceOf(hit));
+        void program.invokeMethodAsync('Picked', hit?.getAttribute('data-of') ?? '');
     };
     const ends = [
         listen(view, {

@@ -27,7 +27,8 @@ internal sealed class AccessGate(RequestDelegate next, HostNames names)
         else await Refuse(context, StatusCodes.Status401Unauthorized, "The access code is needed.");
     }
 
-    private static bool IsThisMachine(HttpContext context) => context.Connection.RemoteIpAddress is { } address && IPAddress.IsLoopback(address);
+    private static bool IsThisMachine(HttpContext context) =>
+        context.Connection.RemoteIpAddress is { } address && (address.Equals(IPAddress.Loopback) || address.Equals(IPAddress.IPv6Loopback));
 
     /// <summary>Browsers say which site a request that changes something, or opens a socket, comes from.</summary>
     private static bool IsSameOrigin(HttpRequest request)
