@@ -71,7 +71,7 @@ internal static class NewelSheets
         var room = start.View.Height - start.Need.Top - Below(view, lettering) - length;
         var foot = start.View.MinY + Below(view, lettering) + room / 2;
         var marks = new List<Mark>();
-        var (faceSide, faceEdge) = BenchFaces(part);
+        var (faceSide, faceEdge) = BenchFaces.OfNewel(part);
         for (var i = 0; i < faces.Length; i++)
         {
             var face = faces[i];
@@ -107,15 +107,6 @@ internal static class NewelSheets
             yield return StrokeMark.Line(new(at.X - 3, y), new(at.X + view.Part.Blank.Width * factor + 2, y), Pens.Centre, Layer.Site);
             if (isFirst) yield return new TextMark(new(at.X - 4, y), "FFL " + Number.Print(level), lettering.Words, Layer.Lettering, HorizontalAnchor.End, VerticalAnchor.Middle);
         }
-    }
-
-    /// <summary>The face side takes a string, the face edge next to it takes treads.</summary>
-    private static (int Side, int Edge) BenchFaces(Part part)
-    {
-        int Count(int face, CutKind kind) => part.Cuts.Count(c => c.Face == face && c.Kind == kind);
-        var side = Enumerable.Range(0, 4).OrderByDescending(i => Math.Min(1, Count(i, CutKind.Mortice))).ThenByDescending(i => Count((i + 1) % 4, CutKind.Housing) + Count((i + 3) % 4, CutKind.Housing)).First();
-        var edge = new[] { (side + 1) % 4, (side + 3) % 4 }.MaxBy(i => Count(i, CutKind.Housing));
-        return (side, edge);
     }
 
     private static string Notes(RodJob rod, Part part, int faceSide, int faceEdge)
