@@ -15,6 +15,7 @@ internal static class House
         ["Rodwright.Joinery"] = ["Rodwright.Stairs", "Rodwright.Geometry"],
         ["Rodwright.Drawings"] = ["Rodwright.Geometry"],
         ["Rodwright.Rod"] = ["Rodwright.Joinery", "Rodwright.Stairs", "Rodwright.Drawings", "Rodwright.Geometry"],
+        ["Rodwright.Pages"] = ["Rodwright.Workshop", "Rodwright.Rod", "Rodwright.Joinery", "Rodwright.Stairs", "Rodwright.Drawings", "Rodwright.Geometry"],
         ["Rodwright.Workshop"] = ["Rodwright.Rod", "Rodwright.Joinery", "Rodwright.Stairs", "Rodwright.Drawings", "Rodwright.Geometry"],
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 
