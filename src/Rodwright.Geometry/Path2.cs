@@ -60,7 +60,7 @@ public sealed class Path2
             for (var i = 0; i < EdgeCount; i++)
             {
                 var (a, b, bulge) = Edge(i);
-                sum += bulge == 0 ? a.DistanceTo(b) : Arc2.FromBulge(a, b, bulge).Length;
+                sum += bulge == 0 ? a.DistanceTo(b) : new ChordArc(a, b, bulge).Length;
             }
             return sum;
         }
@@ -76,9 +76,7 @@ public sealed class Path2
             {
                 var (a, b, bulge) = (Vertices[i].At, Vertices[(i + 1) % Vertices.Length].At, Vertices[i].Bulge);
                 twice += a.X * b.Y - b.X * a.Y;
-                if (bulge == 0) continue;
-                var arc = Arc2.FromBulge(a, b, bulge);
-                twice += arc.Radius * arc.Radius * (arc.Sweep - Angle.Sin(arc.Sweep));
+                if (bulge != 0) twice += 2 * new ChordArc(a, b, bulge).SegmentArea;
             }
             return twice / 2;
         }
@@ -142,9 +140,8 @@ public sealed class Path2
             points.Add(Vertices[i].At);
             if (Vertices[i].Bulge == 0 || (!Closed && i == Vertices.Length - 1)) continue;
             var (a, b, bulge) = Edge(i);
-            var arc = Arc2.FromBulge(a, b, bulge);
-            var step = 2 * Angle.Acos(1 - Math.Min(1, chord / arc.Radius));
-            var n = Math.Max(2, (int)Math.Ceiling(Math.Abs(arc.Sweep) / step));
+            var arc = new ChordArc(a, b, bulge);
+            var n = arc.Chords(chord);
             for (var k = 1; k < n; k++) points.Add(arc.At((double)k / n));
         }
         return points;
@@ -170,7 +167,7 @@ public sealed class Path2
         for (var i = 0; i < EdgeCount; i++)
         {
             var (a, b, bulge) = Edge(i);
-            best = Math.Min(best, bulge == 0 ? ToSegment(p, a, b) : ToArc(p, a, b, bulge));
+            best = Math.Min(best, bulge == 0 ? ToSegment(p, a, b) : new ChordArc(a, b, bulge).DistanceTo(p));
         }
         return best;
     }
@@ -183,18 +180,6 @@ public sealed class Path2
         return p.DistanceTo(a + t * d);
     }
 
-    private static double ToArc(Point2 p, Point2 a, Point2 b, double bulge)
-    {
-        var arc = Arc2.FromBulge(a, b, bulge);
-        var turn = (p - arc.Centre).Direction - arc.Start;
-        if (arc.Sweep < 0) turn = -turn;
-        turn = Math.IEEERemainder(turn, 2 * Math.PI);
-        if (turn < 0) turn += 2 * Math.PI;
-        return turn <= Math.Abs(arc.Sweep)
-            ? Math.Abs(p.DistanceTo(arc.Centre) - arc.Radius)
-            : Math.Min(p.DistanceTo(a), p.DistanceTo(b));
-    }
-
     private Box2 FindBounds()
     {
         var box = Box2.Of(Vertices.Select(v => v.At));
@@ -202,13 +187,13 @@ public sealed class Path2
         {
             var (a, b, bulge) = Edge(i);
             if (bulge == 0) continue;
-            var arc = Arc2.FromBulge(a, b, bulge);
+            var arc = new ChordArc(a, b, bulge);
             for (var q = 0; q < 4; q++)
             {
                 var turn = Math.IEEERemainder(q * Math.PI / 2 - arc.Start, 2 * Math.PI);
                 if (arc.Sweep < 0) turn = -turn;
                 if (turn < 0) turn += 2 * Math.PI;
-                if (turn <= Math.Abs(arc.Sweep)) box = box.With(arc.Centre + arc.Radius * Vector2.At(q * Math.PI / 2));
+                if (turn <= Math.Abs(arc.Sweep)) box = box.With(arc.At(turn / Math.Abs(arc.Sweep)));
             }
         }
         return box;

@@ -1,10 +1,11 @@
-using System.Collections.Immutable;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Steps;
 using Rodwright.Joinery.Strings;
 using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
+using System.Collections.Immutable;
 
 namespace Rodwright.Joinery.Newels;
 
@@ -174,6 +175,9 @@ internal static class NewelMaker
         if (past <= Tolerance.Same) return;
         findings.Add(new("RW4005", Severity.Advice, site.Name,
             $"it reaches {Number.Print(past)} past the trimmer's face behind the last riser",
-            $"pack the last riser out by {Number.Print(past)} (practice.packing), or notch the trimmer"));
+            $"pack the last riser out by {Number.Print(past)} (practice.packing), or notch the trimmer")
+        {
+            Remedies = [Remedy.Of($"the last riser packed out by {Number.Print(Math.Ceiling(plan.Job.Practice.Packing + past))}", FieldChange.To("practice.packing", Math.Ceiling(plan.Job.Practice.Packing + past)))],
+        });
     }
 }

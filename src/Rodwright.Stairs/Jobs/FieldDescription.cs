@@ -14,4 +14,8 @@ namespace Rodwright.Stairs.Jobs;
 /// <param name="Source">What it means and where its default comes from.</param>
 public sealed record FieldDescription(
     string Path, string Label, string Unit, double? Least, double? Most, string? Default,
-    ImmutableArray<string> Choices, bool Required, string Source);
+    ImmutableArray<string> Choices, bool Required, string Source)
+{
+    /// <summary>Label of the group of fields it stands in: "tread wedge"; empty at the top of the file.</summary>
+    public string Group { get; init; } = "";
+}

@@ -27,5 +27,5 @@ internal sealed class GroupField<T, TInner>(
     }
 
     public override IEnumerable<FieldDescription> Describe(string path, T defaults) =>
-        fields.SelectMany(f => f.Describe(Group.Join(path, f.Name), get(defaults)));
+        fields.SelectMany(f => f.Describe(Group.Join(path, f.Name), get(defaults))).Select(d => d.Group.Length > 0 ? d : d with { Group = Label });
 }

@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Jobs.Fields;
+
+namespace Rodwright.Workshop.Edits;
+
+/// <summary>Every field of a job, grouped as a joiner thinks of them. Each stands in exactly one group.</summary>
+public static class FieldGroups
+{
+    /// <summary>The groups, in the order of the work.</summary>
+    public static ImmutableArray<FieldGroup> All { get; } =
+    [
+        Group("Job", "title", "modelScale", "rodwright"),
+        Group("House", "survey.floorToFloor", "survey.tolerance"),
+        Group("Layout", "layout.hand", "layout.sequence[].flight", "layout.sequence[].turn", "layout.sequence[].steps", "layout.sequence[].firstRiser",
+            "layout.sequence[].lastRiser", "layout.sequence[].method", "sides.left", "sides.right"),
+        Group("Sizes", "going", "width", "practice.nosing", "practice.margin", "practice.railHeight", "practice.newelAboveRail", "practice.topNewelDrop",
+            "practice.pendantNewel", "practice.newelBelowFloor"),
+        Group("Timber", "practice.newel", "practice.wallString.thickness", "practice.wallString.width", "practice.newelString.thickness", "practice.newelString.width",
+            "practice.tread", "practice.riser", "practice.nosingPiece", "practice.glueStrip", "practice.timber", "practice.riserMaterial"),
+        Group("Housings and wedges", "practice.housing", "practice.newelHousing", "practice.corner", "practice.cover", "practice.coverBelow", "practice.nosingCover",
+            "practice.nosingPastNewel", "practice.riserOnTread", "practice.riserEnd", "practice.treadWedge.length", "practice.treadWedge.thin", "practice.treadWedge.taper",
+            "practice.treadWedge.runOn", "practice.riserWedge.length", "practice.riserWedge.thin", "practice.riserWedge.taper", "practice.riserWedge.runOn"),
+        Group("Tenons", "practice.tenon.thickness", "practice.tenon.part", "practice.tenon.haunch", "practice.tenon.morticeClearance", "practice.tenon.between",
+            "practice.tenon.least", "practice.tenon.peg", "practice.tenon.pegBack", "practice.tenon.draw"),
+        Group("Finish", "practice.easing", "practice.skirting", "practice.headLevel", "practice.floorBoards", "practice.packing"),
+        Group("Regulation", "regulation"),
+    ];
+
+    private static FieldGroup Group(string name, params ReadOnlySpan<string> paths)
+    {
+        var fields = ImmutableArray.CreateBuilder<FieldDescription>();
+        foreach (var path in paths) fields.Add(JobFields.Descriptions.First(d => d.Path == path));
+        return new(name, fields.ToImmutable());
+    }
+}

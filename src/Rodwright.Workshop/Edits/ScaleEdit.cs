@@ -1,0 +1,37 @@
+using Rodwright.Geometry;
+using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Jobs.Changes;
+using Rodwright.Stairs.Jobs.Fields;
+
+namespace Rodwright.Workshop.Edits;
+
+/// <summary>Makes a teaching model of a stair, or a stair of a model.</summary>
+public static class ScaleEdit
+{
+    /// <summary>
+    /// The job at another model scale: every length of it, the fixed risers of a turn too, in proportion, to a hundredth of a millimetre. The timber is a
+    /// proposal: real stock is chosen afterwards, nothing scales it again. Null at the scale the job has.
+    /// </summary>
+    /// <param name="job">The job.</param>
+    /// <param name="scale">1 for full size; 0.5 for half.</param>
+    public static JobEdit? To(Job job, double scale)
+    {
+        if (job.ModelScale == scale || !(scale > 0)) return null;
+        var factor = scale / job.ModelScale;
+        var changes = new List<FieldChange> { FieldChange.To("modelScale", scale) };
+        foreach (var field in JobFields.Descriptions.Where(d => d.Unit == "mm" && !d.Path.Contains('[', StringComparison.Ordinal)))
+        {
+            var parts = JobEdits.Value(job, field.Path).Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(text => TypedValue.Number(text)!.Value * factor).ToList();
+            if (parts.Count == 1) changes.Add(FieldChange.To(field.Path, Round(parts[0])));
+            else if (parts.Count > 1) changes.Add(FieldChange.ToList(field.Path, parts.Select(Round)));
+        }
+        if (job.Layout.Turn is { } turn && (turn.FirstRiser ?? turn.LastRiser) is not null)
+        {
+            var scaled = turn with { FirstRiser = turn.FirstRiser is { } first ? Round(first * factor) : null, LastRiser = turn.LastRiser is { } last ? Round(last * factor) : null };
+            changes.Add(FieldChange.ToSequence(job.Layout.Sequence.Select(item => item is Turn ? scaled : item)));
+        }
+        return new([.. changes], scale == 1 ? "full size" : $"a model at {Number.Print(scale, 3)} of full size");
+
+        double Round(double value) => Math.Round(value, 2, MidpointRounding.AwayFromZero);
+    }
+}
