@@ -24,6 +24,8 @@ internal sealed class NewelFaces
     {
         (this.stair, this.view, this.lettering) = (stair, view, lettering);
         (FaceSide, FaceEdge) = BenchFaces.OfNewel(view.Part);
+        Column = 16 + Enumerable.Range(0, 4).SelectMany(f => view.HeightStops(f, _ => Point2.Origin)).Max(s => Width(s.Value, s.Note));
+        Below = 14 + Enumerable.Range(0, 4).SelectMany(f => view.AcrossStops(f, _ => Point2.Origin)).Max(s => Width(s.Value, s.Note));
     }
 
     /// <summary>The face that takes a string; it carries the face mark.</summary>
@@ -33,10 +35,10 @@ internal sealed class NewelFaces
     public int FaceEdge { get; }
 
     /// <summary>Paper right of each face for its heights, mm.</summary>
-    public double Column => 16 + Enumerable.Range(0, 4).SelectMany(f => view.HeightStops(f, _ => Point2.Origin)).Max(s => Width(s.Value, s.Note));
+    public double Column { get; }
 
     /// <summary>Paper below the faces for the distances across, mm.</summary>
-    public double Below => 14 + Enumerable.Range(0, 4).SelectMany(f => view.AcrossStops(f, _ => Point2.Origin)).Max(s => Width(s.Value, s.Note));
+    public double Below { get; }
 
     /// <summary>Some faces from left to right.</summary>
     /// <param name="faces">Their indices.</param>
