@@ -23,7 +23,9 @@ export class Stage {
   /** @throws Error when WebGL cannot be had. */
   constructor(private readonly canvas: HTMLCanvasElement, private readonly camera: Camera, private readonly resized: () => void, private readonly said: (lost: boolean) => void) {
     // The buffer is kept, so that the picture can be taken off the canvas at any time.
-    this.renderer = new WebGLRenderer({ canvas, antialias: true, preserveDrawingBuffer: true, powerPreference: 'low-power' });
+    const context = canvas.getContext('webgl2', { alpha: false, antialias: true, depth: true, stencil: false, preserveDrawingBuffer: true, powerPreference: 'low-power' });
+    if (context === null) throw new Error('there is no WebGL');
+    this.renderer = new WebGLRenderer({ canvas, context });
     this.renderer.localClippingEnabled = true;
     this.renderer.shadowMap.enabled = true;
     this.renderer.shadowMap.type = PCFShadowMap;
@@ -77,15 +79,16 @@ export class Stage {
     return { calls: this.renderer.info.render.calls, triangles: this.renderer.info.render.triangles };
   }
 
+  /** Gives the context back, before what it holds is let go piece by piece. */
   dispose(): void {
     cancelAnimationFrame(this.asked);
     this.asked = -1; // nothing wakes it any more
     this.watch.disconnect();
     this.canvas.removeEventListener('webglcontextlost', this.onLost);
     this.canvas.removeEventListener('webglcontextrestored', this.onRestored);
+    this.renderer.forceContextLoss();
     this.sun.dispose();
     this.renderer.dispose();
-    this.renderer.forceContextLoss();
   }
 
   private readonly frame = (now: number): void => {

@@ -189,8 +189,8 @@ export class View {
     this.picking.dispose();
     this.offTones();
     this.eye.dispose();
-    if (this.model) disposeOf(this.model.root.parent!);
     this.stage.dispose();
+    if (this.model) disposeOf(this.model.root.parent!);
   }
 
   private get seen(): readonly Piece[] {
@@ -228,7 +228,7 @@ export class View {
     for (const piece of this.seen) box.union(piece.wood.geometry.boundingBox!.clone().applyMatrix4(piece.wood.matrixWorld));
     const own = box.getBoundingSphere(new Sphere());
     this.ball.set(own.center, own.radius + (this.alone ? 0.2 : 1.6));
-    this.stage.sun.castShadow = this.alone === null;
+    this.stage.sun.shadow.intensity = this.alone ? 0 : 0.8; // turned off, not left out: that would make other programs
     this.lightStair(model, own.radius);
     this.stage.shade();
   }
