@@ -35,8 +35,9 @@ public static class Region
         for (var i = 0; i < shape.NumGeometries; i++)
         {
             if (shape.GetGeometryN(i) is not Polygon polygon || polygon.Area < 1e-6) continue;
-            outlines.Add(arcs.ToPath((LinearRing)polygon.ExteriorRing, anticlockwise: true));
-            foreach (var hole in polygon.InteriorRings) outlines.Add(arcs.ToPath((LinearRing)hole, anticlockwise: false));
+            if (arcs.ToPath((LinearRing)polygon.ExteriorRing, anticlockwise: true) is not { } outline) continue;
+            outlines.Add(outline);
+            foreach (var inner in polygon.InteriorRings) if (arcs.ToPath((LinearRing)inner, anticlockwise: false) is { } hole) outlines.Add(hole);
         }
         return outlines;
     }
@@ -44,7 +45,9 @@ public static class Region
     /// <summary>Remembers which chord came from which arc, to put arcs back after an overlay.</summary>
     private sealed class ArcMemory
     {
-        private readonly List<Arc2> arcs = [];
+        private const double Near = 1e-6; // mm: what lies this near an arc lies on it
+
+        private readonly List<(ChordArc Arc, double Chord)> arcs = [];
 
         public ArcMemory(IReadOnlyList<Path2> paths)
         {
@@ -53,7 +56,9 @@ public static class Region
                 for (var i = 0; i < path.EdgeCount; i++)
                 {
                     var (a, b, bulge) = path.Edge(i);
-                    if (bulge != 0) arcs.Add(Arc2.FromBulge(a, b, bulge));
+                    if (bulge == 0) continue;
+                    var arc = new ChordArc(a, b, bulge);
+                    arcs.Add((arc, a.DistanceTo(arc.At(1.0 / arc.Chords(Tolerance.Chord)))));
                 }
             }
         }
@@ -67,11 +72,12 @@ public static class Region
             return Factory.CreatePolygon(coordinates);
         }
 
-        public Path2 ToPath(LinearRing ring, bool anticlockwise)
+        /// <summary>The ring as a path, arcs put back; null when it is so thin (<see cref="Tolerance.Same"/>) that nothing lies within it.</summary>
+        public Path2? ToPath(LinearRing ring, bool anticlockwise)
         {
-            var points = ring.Coordinates.Select(c => new Point2(c.X, c.Y)).SkipLast(1).ToList();
+            var points = Distinct(ring.Coordinates.Select(c => new Point2(c.X, c.Y)).SkipLast(1));
             if (ring.IsCCW != anticlockwise) points.Reverse();
-            if (arcs.Count == 0) return Path2.Polygon(Straightened(points));
+            if (arcs.Count == 0) return Straightened(points) is { Count: > 2 } corners ? Path2.Polygon(corners) : null;
             var n = points.Count;
             var owner = new int[n]; // the arc that edge i runs along, or -1
             for (var i = 0; i < n; i++) owner[i] = OwnerOf(points[i], points[(i + 1) % n]);
@@ -84,51 +90,52 @@ public static class Region
                 var i = (start + k) % n;
                 var run = 1;
                 if (owner[i] != -1) while (k + run < n && owner[(i + run) % n] == owner[i]) run++;
-                vertices.Add(new(points[i], owner[i] == -1 ? 0 : BulgeOf(arcs[owner[i]], points, i, run)));
+                vertices.Add(new(points[i], owner[i] == -1 ? 0 : BulgeOf(arcs[owner[i]].Arc, points, i, run)));
                 k += run;
             }
-            return new(vertices, true);
+            return vertices.Count > 2 || vertices.Any(v => v.Bulge != 0) ? new(vertices, true) : null;
         }
 
-        private static IEnumerable<Point2> Straightened(List<Point2> points)
+        /// <summary>Corners that two of the paths share but for rounding come back as two points: one is kept, or neither would seem to turn.</summary>
+        private static List<Point2> Distinct(IEnumerable<Point2> ring)
         {
-            for (var i = 0; i < points.Count; i++)
-            {
-                var before = points[(i + points.Count - 1) % points.Count];
-                var after = points[(i + 1) % points.Count];
-                if (Math.Abs((points[i] - before).Cross(after - points[i])) > 1e-9 * (1 + before.DistanceTo(after))) yield return points[i];
-            }
+            var kept = new List<Point2>();
+            foreach (var p in ring) if (kept.Count == 0 || !kept[^1].IsSame(p)) kept.Add(p);
+            while (kept.Count > 1 && kept[^1].IsSame(kept[0])) kept.RemoveAt(kept.Count - 1);
+            return kept;
         }
+
+        /// <summary>The corners at which the ring turns, each judged from the last one kept, so that a turn made in two short steps is not lost.</summary>
+        private static List<Point2> Straightened(List<Point2> points)
+        {
+            var (n, kept) = (points.Count, new List<Point2>());
+            var start = Enumerable.Range(0, n).FirstOrDefault(i => Turns(points[(i + n - 1) % n], points[i], points[(i + 1) % n]));
+            for (var k = 0; k < n; k++)
+            {
+                var here = points[(start + k) % n];
+                if (k == 0 || Turns(kept[^1], here, points[(start + k + 1) % n])) kept.Add(here);
+            }
+            return kept;
+        }
+
+        private static bool Turns(Point2 before, Point2 here, Point2 after) => Math.Abs((here - before).Cross(after - here)) > 1e-9 * (1 + before.DistanceTo(after));
 
         private int OwnerOf(Point2 a, Point2 b)
         {
             for (var i = 0; i < arcs.Count; i++)
             {
-                var arc = arcs[i];
-                if (Math.Abs(a.DistanceTo(arc.Centre) - arc.Radius) > 1e-6 || Math.Abs(b.DistanceTo(arc.Centre) - arc.Radius) > 1e-6) continue;
-                // A side that merely joins two points of the arc leaves it by more than one of its chords does.
-                if (arc.Radius - a.Towards(b, 0.5).DistanceTo(arc.Centre) > Tolerance.Chord + 1e-6) continue;
-                if (Within(arc, a) && Within(arc, b)) return i;
+                var (arc, longest) = arcs[i];
+                // A side that merely joins two points of the arc is longer than one of its chords.
+                if (a.DistanceTo(b) <= longest + Near && arc.Holds(a, Near) && arc.Holds(b, Near)) return i;
             }
             return -1;
         }
 
-        private static bool Within(Arc2 arc, Point2 p)
-        {
-            var turn = Math.IEEERemainder((p - arc.Centre).Direction - arc.Start, 2 * Math.PI) * Math.Sign(arc.Sweep);
-            if (turn < -1e-7) turn += 2 * Math.PI;
-            return turn <= Math.Abs(arc.Sweep) + 1e-7;
-        }
-
         /// <summary>Bulge of the arc that <paramref name="run"/> chords from point <paramref name="first"/> stand for. Added up chord by chord: it may be more than half a turn.</summary>
-        private static double BulgeOf(Arc2 arc, List<Point2> points, int first, int run)
+        private static double BulgeOf(ChordArc arc, List<Point2> points, int first, int run)
         {
             var turn = 0.0;
-            for (var k = first; k < first + run; k++)
-            {
-                var (a, b) = (points[k % points.Count] - arc.Centre, points[(k + 1) % points.Count] - arc.Centre);
-                turn += Angle.Atan2(a.Cross(b), a.Dot(b));
-            }
+            for (var k = first; k < first + run; k++) turn += arc.Turn(points[k % points.Count], points[(k + 1) % points.Count]);
             return Angle.Tan(turn / 4);
         }
     }

@@ -24,6 +24,40 @@ public class RegionTests
         Assert.All(union, p => Assert.Equal(100, p.Area, 9));
     }
 
+    [Theory]
+    [InlineData(1e-13, 0)]
+    [InlineData(1e-13, 1e-13)]
+    [InlineData(-2e-13, 3e-10)]
+    [InlineData(5e-8, 0)]
+    public void A_corner_that_two_outlines_share_but_for_rounding_is_kept(double x, double y)
+    {
+        // The end of a board whose top edge slopes, and a housing that ends where it does.
+        var board = Path2.Polygon(new(493, 0), new(493, 120), new(-844 + x, 401 + y), new(-884, 401), new Point2(-884, 102), new(-844, 102));
+        var housing = Path2.Polygon(new(-844, 102), new(-844, 401), new(-884, 401), new Point2(-884, 102));
+        var union = Assert.Single(Region.Union([board, housing]));
+        Assert.Equal(Math.Abs(board.Area), union.Area, 1e-3);
+        Assert.Equal(6, union.Vertices.Length);
+        Assert.Equal(6, Assert.Single(Region.Union([housing, board])).Vertices.Length);
+    }
+
+    [Fact]
+    public void A_turn_made_in_two_short_steps_is_not_lost()
+    {
+        // Either step alone turns so little on so short an edge that it seems to lie in line.
+        var ring = Path2.Polygon(new(0, 0), new(1000, 0), new(1000 + 2e-7, 1e-9), new(2000, 10), new Point2(2000, 500), new(0, 500));
+        Assert.Equal(ring.Area, Assert.Single(Region.Union([ring])).Area, 1e-3);
+    }
+
+    [Fact]
+    public void What_is_thinner_than_two_points_can_be_apart_is_nothing()
+    {
+        var whole = Path2.Rectangle(0, 0, 1000, 20 + 5e-8);
+        Assert.Empty(Region.Difference(whole, Path2.Rectangle(-10, -10, 1010, 20)));
+        // The same with an arc about, which is read another way.
+        Assert.Empty(Region.Difference(whole, new([new(new(-10, -10), 0.1), new(new(1010, -10)), new(new(1010, 20)), new(new(-10, 20))], true)));
+        Assert.Equal(50, Assert.Single(Region.Difference(whole, Path2.Rectangle(-10, -10, 1010, 19.95))).Area, 1e-4);
+    }
+
     [Fact]
     public void A_hole_runs_clockwise()
     {
@@ -58,15 +92,31 @@ public class RegionTests
         Assert.Equal(2.5, back.Vertices.Max(v => v.Bulge), 9);
     }
 
-    [Fact]
-    public void A_straight_side_between_two_points_of_an_arc_stays_straight()
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(1e-5)]
+    [InlineData(2e-8)]
+    public void A_straight_side_between_two_points_of_an_arc_stays_straight(double bulge)
     {
-        // A shallow segment: chord 200, sagitta 10, so that the chord is under half the radius.
-        var segment = new Path2([new(new(0, 0), 0.1), new(new(200, 0))], true);
+        // Shallow segments: chord 200, sagitta 10 or less, so that the chord is under half the radius.
+        var segment = new Path2([new(new(0, 0), bulge), new(new(200, 0))], true);
         var back = Assert.Single(Region.Union([segment]));
         Assert.Equal(segment.Area, back.Area, 6);
         Assert.Equal(1, back.Vertices.Count(v => v.Bulge != 0));
         Assert.Equal(1, back.Vertices.Count(v => v.Bulge == 0));
+    }
+
+    [Theory]
+    [InlineData(2e-8)]
+    [InlineData(-3e-7)]
+    [InlineData(1e-5)]
+    public void An_arc_whose_centre_lies_thousands_of_kilometres_off_comes_back_an_arc(double bulge)
+    {
+        var path = new Path2([new(new(880, 0), bulge), new(new(312, 288)), new(new(-256, 729)), new(new(-683, 19), bulge), new(new(627, -358))], true);
+        var back = Assert.Single(Region.Union([path]));
+        Assert.Equal(path.Vertices.Length, back.Vertices.Length);
+        Assert.All(back.Vertices.Where(v => v.Bulge != 0), v => Assert.Equal(1, v.Bulge / bulge, 1e-4));
+        Assert.Equal(2, back.Vertices.Count(v => v.Bulge != 0));
     }
 
     [Fact]

@@ -72,11 +72,14 @@ public sealed class Layer
     /// <summary>Frame, title block, bars, register crosses, key plans.</summary>
     public static Layer Frame { get; } = new("frame", "Frame");
 
+    /// <summary>Areas that show nothing and can be picked on a screen: a fill that is not seen.</summary>
+    public static Layer Hit { get; } = new("hit", "Areas to pick");
+
     /// <summary>Every layer, in the order files list them.</summary>
     public static IReadOnlyList<Layer> All { get; } =
     [
         Mixed, OutlineToCut, Visible, Hidden, Nosing, Centre, Construction, Dimension, Lettering, Housing, Mortice, Bore, Tenon, Waste, Tint, Site,
-        Fault, Frame,
+        Fault, Frame, Hit,
     ];
 
     /// <inheritdoc/>

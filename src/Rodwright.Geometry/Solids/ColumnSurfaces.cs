@@ -103,12 +103,10 @@ internal sealed class ColumnSurfaces
         var start = -1;
         foreach (var ring in rings)
         {
-            foreach (var half in cells.Rings[ring])
-            {
-                var (a, b) = (PointAt(cells.From(half), level), PointAt(cells.From(half ^ 1), level));
-                patches.Halves.Add(up ? (a, b, patch) : (b, a, patch));
-                start = a;
-            }
+            var corners = cells.Rings[ring].ConvertAll(half => PointAt(cells.From(half), level));
+            start = corners[0];
+            if (!up) corners.Reverse();
+            patches.AddRing(patch, corners);
         }
         var (slope, length) = (level.Slope, Math.Sqrt(1 + level.Slope * level.Slope));
         var normal = new Vector3(-slope * TAxis.X / length, -slope * TAxis.Y / length, 1 / length);
@@ -127,10 +125,10 @@ internal sealed class ColumnSurfaces
             var (al, ah, bl, bh) = (PointAt(a, low), PointAt(a, high), PointAt(b, low), PointAt(b, high));
             if (al >= ah && bl >= bh) continue;
             var patch = patches.Planes.Count;
-            patches.Halves.Add((al, bl, patch));
-            for (var i = bl; i < bh; i++) patches.Halves.Add((i, i + 1, patch));
-            patches.Halves.Add((bh, ah, patch));
-            for (var i = ah; i > al; i--) patches.Halves.Add((i, i - 1, patch));
+            var corners = new List<int>();
+            for (var i = bl; i <= bh; i++) corners.Add(i);
+            for (var i = ah; i >= al; i--) corners.Add(i);
+            patches.AddRing(patch, corners);
             var along = (graph.Points[b] - graph.Points[a]).Unit;
             patches.Planes.Add(new(patches.Points[al], patches.Points[bl], new(along.Y, -along.X, 0)));
         }

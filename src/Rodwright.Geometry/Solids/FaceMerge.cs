@@ -50,57 +50,38 @@ internal sealed class FaceMerge
         if (a.Normal.Dot(b.Normal) < 0.99) return;
         // Walls: the shorter one lies in the longer one's plane. Level or sloping patches have exact normals.
         if (lengths[p] == 0 && (a.Normal + -b.Normal).Length > 1e-9) return;
-        if (Math.Abs(a.Normal.Dot(b.At - a.At)) > 2 * Tolerance.Weld || Math.Abs(a.Normal.Dot(b.Far - a.At)) > 2 * Tolerance.Weld) return;
+        // A bend as slight as the welding of corners is still a bend: a face with one in it would not be flat, and its triangles would not hold the same wood.
+        if (Math.Abs(a.Normal.Dot(b.At - a.At)) > Tolerance.Same || Math.Abs(a.Normal.Dot(b.Far - a.At)) > Tolerance.Same) return;
         if (lengths[p] > 0 != lengths[q] > 0) return;
         parent[q] = p;
     }
 
-    /// <summary>Runs the edges of each face together into loops, keeping to the face's own wood where a loop touches itself.</summary>
+    /// <summary>
+    /// Runs the edges of each face together into loops. Which edge follows is known from the patches and their twins alone, so where a face touches itself
+    /// (a bore that just reaches it, say) every loop still closes and keeps to its own wood.
+    /// </summary>
     private void Chain()
     {
-        var leaving = new Leaving(patches.Points.Count, faceOf.Length);
-        for (var h = 0; h < faceOf.Length; h++) if (faceOf[h] >= 0) leaving.Add(patches.Halves[h].From, h);
         var used = new bool[faceOf.Length];
         for (var start = 0; start < faceOf.Length; start++)
         {
             if (faceOf[start] < 0 || used[start]) continue;
             var loop = new List<int>();
-            for (var h = start; !used[h];)
+            for (var h = start; !used[h]; h = Following(h))
             {
                 used[h] = true;
                 loop.Add(h);
-                h = Following(h, leaving);
             }
             loops.Add(loop);
         }
     }
 
-    /// <summary>The face's next half-edge: where several leave, the first one clockwise from the way back.</summary>
-    private int Following(int h, Leaving leaving)
+    /// <summary>The face's next half-edge: on round the patch, and round the next patch of the face wherever the edge lies within it.</summary>
+    private int Following(int h)
     {
-        var (from, to, patch) = patches.Halves[h];
-        var (best, turned) = (-1, double.NaN);
-        for (var k = leaving.First(to); k >= 0; k = leaving.After(k))
-        {
-            if (faceOf[k] != faceOf[h]) continue;
-            if (best >= 0)
-            {
-                if (double.IsNaN(turned)) turned = Turn(best);
-                var turn = Turn(k);
-                if (turn < turned) continue;
-                turned = turn;
-            }
-            best = k;
-        }
-        return best;
-
-        double Turn(int k)
-        {
-            var back = patches.Points[from] - patches.Points[to];
-            var d = patches.Points[patches.Halves[k].To] - patches.Points[to];
-            var turn = Angle.Atan2(d.Dot(patches.Planes[patch].Normal.Cross(back)), d.Dot(back));
-            return turn > 1e-9 ? turn : turn + 2 * Math.PI;
-        }
+        var next = patches.Next[h];
+        while (faceOf[next] < 0) next = patches.Next[twins[next]];
+        return next;
     }
 
     /// <summary>Where two bodies touch along a line or at a point, each has its own corner there: corners are one only round one fan of faces.</summary>

@@ -1,5 +1,6 @@
 using Rodwright.Drawings.Marks;
 using Rodwright.Rod.Stages;
+using Rodwright.Rod.Things;
 
 namespace Rodwright.Rod.Booklet;
 
@@ -14,12 +15,20 @@ internal static class BookletPens
         _ => new(0.13, DashOf(line), 0.4),
     };
 
+    /// <summary>On the board: as the finished drawing has it, faint or lined in.</summary>
+    public static Pen OnBoard(StageLine line) => (line.Kind, DashOf(line)) switch
+    {
+        (LineKind.LinedIn, var dash) when dash == Dash.None => Pens.Visible,
+        (LineKind.LinedIn, var dash) => new(0.25, dash),
+        (_, var dash) => Pens.Construction with { Dash = dash },
+    };
+
     public static Layer LayerOf(StageLine line) => line.Kind == LineKind.Faint ? Layer.Construction : Layer.Visible;
 
     private static Dash DashOf(StageLine line) => line.Of switch
     {
-        "walking-line" or "centre-line" => Dash.LongDot,
-        "margin-line" => Dash.Broken,
-        _ => line.Of.StartsWith("nosing-line", StringComparison.Ordinal) ? Dash.Broken : Dash.None,
+        ThingId.WalkingLine or ThingId.CentreLine => Dash.LongDot,
+        ThingId.MarginLine => Dash.Broken,
+        _ => line.Of.StartsWith("nosing-", StringComparison.Ordinal) ? Dash.Broken : Dash.None,
     };
 }

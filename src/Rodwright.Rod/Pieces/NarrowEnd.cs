@@ -71,14 +71,14 @@ internal sealed class NarrowEnd
     {
         if (place is not { } p) yield break;
         yield return new FillMark([Path2.Rectangle(Room.MinX, Room.MinY, Room.MaxX, Room.MaxY)], 0, Layer.Visible);
-        var inside = view.Faces().Select(f => (Mark)p.Stroke(f, Pens.Hidden, Layer.Hidden)).ToList();
-        inside.Add(p.Stroke(view.Outline, Pens.Outline, Layer.OutlineToCut));
+        var inside = view.Faces().Select(f => (Mark)p.Stroke(f.Line, Pens.Hidden, Layer.Hidden, f.Of)).ToList();
+        inside.Add(p.Stroke(view.Outline, Pens.Outline, Layer.OutlineToCut, view.Id));
         yield return new ClipMark(Window, inside);
         yield return new StrokeMark(Path2.Rectangle(Window.MinX, Window.MinY, Window.MaxX, Window.MaxY), Pens.Rule, Layer.Visible);
         var placer = new LabelPlacer(Window.Grown(-0.4));
         placer.Avoid(FlatMarks.Of(inside).Select(m => m.Mark));
         foreach (var i in Corners)
-            foreach (var mark in placer.Place(TreadView.Letter(i), p.Map(view.Corners[i]), lettering.Words, bold: true)?.Marks ?? []) yield return mark;
+            foreach (var mark in placer.Place(TreadView.Letter(i), p.Map(view.Corners[i]), lettering.Words, bold: true, of: view.Id)?.Marks ?? []) yield return mark;
         yield return new TextMark(
             new(isLeft ? Window.MinX : Window.MaxX, Window.MinY - lettering.Words * 1.5), Words, lettering.Words, Layer.Lettering, isLeft ? HorizontalAnchor.Start : HorizontalAnchor.End);
     }

@@ -4,6 +4,7 @@ using Rodwright.Drawings.Sheets.Dimensions;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Sheets;
+using Rodwright.Rod.Things;
 using Rodwright.Rod.Views;
 
 namespace Rodwright.Rod.Pieces;
@@ -30,17 +31,17 @@ internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretche
     /// <summary>Figures of heights, with the pieces they belong to; tops carry the mark.</summary>
     public IReadOnlyList<DimensionStop> HeightStops(int face, Func<double, Point2> place)
     {
-        var stops = new List<(double Value, string Note)> { (0, ""), (Part.Blank.Length, "head") };
+        var stops = new List<RowStop> { new(0, "", Part.Id), new(Part.Blank.Length, "head", Part.Id) };
         foreach (var cut in Part.Cuts.Where(c => c.Face == face))
         {
-            var (box, mark) = (cut.Filled.Bounds, ShortMarks.Of(cut, Kit));
-            if (cut.Kind == CutKind.Bore) stops.Add((box.Centre.Y, "peg"));
+            var (box, mark, of) = (cut.Filled.Bounds, ShortMarks.Of(cut, Kit), ThingId.Of(Part, cut));
+            if (cut.Kind == CutKind.Bore) stops.Add(new(box.Centre.Y, "peg", of));
             else if (cut.Kind == CutKind.Haunch) continue; // its ends are those of the mortices
-            else if (cut.Kind == CutKind.Notch) stops.Add((box.MaxY, "notch"));
+            else if (cut.Kind == CutKind.Notch) stops.Add(new(box.MaxY, "notch", of));
             else
             {
-                stops.Add((box.MinY, ""));
-                stops.Add((box.MaxY, mark));
+                stops.Add(new(box.MinY, "", of));
+                stops.Add(new(box.MaxY, mark, of));
             }
         }
         return Merged(stops, v => place(v));
@@ -49,29 +50,29 @@ internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretche
     /// <summary>Figures across, from the left arris.</summary>
     public IReadOnlyList<DimensionStop> AcrossStops(int face, Func<double, Point2> place)
     {
-        var stops = new List<(double Value, string Note)> { (0, ""), (Side, "") };
+        var stops = new List<RowStop> { new(0, "", Part.Id), new(Side, "", Part.Id) };
         foreach (var cut in Part.Cuts.Where(c => c.Face == face && c.Kind != CutKind.Notch))
         {
-            var (box, mark) = (cut.Filled.Bounds, ShortMarks.Of(cut, Kit));
-            if (cut.Kind == CutKind.Bore) stops.Add((box.Centre.X, "peg"));
+            var (box, mark, of) = (cut.Filled.Bounds, ShortMarks.Of(cut, Kit), ThingId.Of(Part, cut));
+            if (cut.Kind == CutKind.Bore) stops.Add(new(box.Centre.X, "peg", of));
             else if (cut.Kind != CutKind.Haunch)
             {
-                stops.Add((box.MinX, mark));
-                stops.Add((box.MaxX, mark));
+                stops.Add(new(box.MinX, mark, of));
+                stops.Add(new(box.MaxX, mark, of));
             }
         }
         return Merged([.. stops.Where(s => s.Value >= -Tolerance.Joint && s.Value <= Side + Tolerance.Joint)], place);
     }
 
-    private static List<DimensionStop> Merged(List<(double Value, string Note)> stops, Func<double, Point2> place)
+    private static List<DimensionStop> Merged(List<RowStop> stops, Func<double, Point2> place)
     {
-        var groups = new List<List<(double Value, string Note)>>();
+        var groups = new List<List<RowStop>>();
         foreach (var stop in stops.OrderBy(s => s.Value))
         {
             if (groups.Count > 0 && stop.Value - groups[^1][0].Value < 0.05) groups[^1].Add(stop);
             else groups.Add([stop]);
         }
-        return [.. groups.Select(g => new DimensionStop(place(g[0].Value), g[0].Value, Notes(g.Select(s => s.Note).Where(n => n.Length > 0))))];
+        return [.. groups.Select(g => new DimensionStop(place(g[0].Value), g[0].Value, Notes(g.Select(s => s.Note).Where(n => n.Length > 0)), g.Find(s => s.Note.Length > 0).Of ?? g[0].Of))];
 
         static string Notes(IEnumerable<string> notes)
         {
@@ -83,28 +84,28 @@ internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretche
 
     private IEnumerable<Mark> DrawCut(Cut cut, Point2 at, double factor)
     {
-        var shape = Placed(cut.Shape, at, factor);
+        var (shape, of) = (Placed(cut.Shape, at, factor), ThingId.Of(Part, cut));
         switch (cut.Kind)
         {
             case CutKind.Notch:
-                foreach (var line in Hatch.Cross([shape], 2.2, Layer.Waste)) yield return line;
+                foreach (var line in Hatch.Cross([shape], 2.2, Layer.Waste, of: of)) yield return line;
                 break;
             case CutKind.Mortice:
                 var b = shape.Bounds;
-                yield return StrokeMark.Line(new(b.MinX, b.MinY), new(b.MaxX, b.MaxY), Pens.Dimension, Layer.Mortice);
-                yield return StrokeMark.Line(new(b.MinX, b.MaxY), new(b.MaxX, b.MinY), Pens.Dimension, Layer.Mortice);
+                yield return StrokeMark.Line(new(b.MinX, b.MinY), new(b.MaxX, b.MaxY), Pens.Dimension, Layer.Mortice, of);
+                yield return StrokeMark.Line(new(b.MinX, b.MaxY), new(b.MaxX, b.MinY), Pens.Dimension, Layer.Mortice, of);
                 break;
             case CutKind.Bore:
                 var c = shape.Bounds.Centre;
-                yield return StrokeMark.Line(c - new Vector2(2.5, 0), c + new Vector2(2.5, 0), Pens.Dimension, Layer.Bore);
-                yield return StrokeMark.Line(c - new Vector2(0, 2.5), c + new Vector2(0, 2.5), Pens.Dimension, Layer.Bore);
+                yield return StrokeMark.Line(c - new Vector2(2.5, 0), c + new Vector2(2.5, 0), Pens.Dimension, Layer.Bore, of);
+                yield return StrokeMark.Line(c - new Vector2(0, 2.5), c + new Vector2(0, 2.5), Pens.Dimension, Layer.Bore, of);
                 break;
             default:
-                yield return new FillMark([shape], 0.12, Layer.Tint);
+                yield return new FillMark([shape], 0.12, Layer.Tint, of);
                 break;
         }
-        yield return new StrokeMark(shape, Pens.Visible, cut.Kind == CutKind.Mortice ? Layer.Mortice : cut.Kind == CutKind.Bore ? Layer.Bore : Layer.Housing, Part.Id);
-        if (cut.Seat is { } seat) yield return new StrokeMark(Placed(seat, at, factor), Pens.Dimension, Layer.Housing);
+        yield return new StrokeMark(shape, Pens.Visible, cut.Kind == CutKind.Mortice ? Layer.Mortice : cut.Kind == CutKind.Bore ? Layer.Bore : Layer.Housing, of);
+        if (cut.Seat is { } seat) yield return new StrokeMark(Placed(seat, at, factor), Pens.Dimension, Layer.Housing, of);
     }
 
     /// <summary>Cuts of a neighbouring face, as they lie behind this one: as deep from the arris as they are cut.</summary>
@@ -113,14 +114,14 @@ internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretche
         foreach (var cut in Part.Cuts.Where(c => c.Face == neighbour))
         {
             var box = cut.Shape.Bounds;
-            var depth = Math.Min(cut.Depth, Side);
+            var (depth, of) = (Math.Min(cut.Depth, Side), ThingId.Of(Part, cut));
             var shape = Placed(fromRight ? Path2.Rectangle(Side - depth, box.MinY, Side, box.MaxY) : Path2.Rectangle(0, box.MinY, depth, box.MaxY), at, factor);
             if (cut.Kind == CutKind.Notch)
             {
-                foreach (var line in Hatch.Cross([shape], 2.2, Layer.Waste)) yield return line;
-                yield return new StrokeMark(shape, Pens.Visible, Layer.Waste);
+                foreach (var line in Hatch.Cross([shape], 2.2, Layer.Waste, of: of)) yield return line;
+                yield return new StrokeMark(shape, Pens.Visible, Layer.Waste, of);
             }
-            else yield return new StrokeMark(shape, Pens.Hidden with { Width = 0.18 }, Layer.Hidden);
+            else yield return new StrokeMark(shape, Pens.Hidden with { Width = 0.18 }, Layer.Hidden, of);
         }
     }
 
@@ -133,8 +134,8 @@ internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretche
             var (left, right) = (at.X, at.X + Side * factor);
             yield return StrokeMark.Line(new(left, low), new(left, high), Pens.Outline, Layer.OutlineToCut, Part.Id);
             yield return StrokeMark.Line(new(right, low), new(right, high), Pens.Outline, Layer.OutlineToCut, Part.Id);
-            yield return i == 0 ? StrokeMark.Line(new(left, low), new(right, low), Pens.Outline, Layer.OutlineToCut) : Broken(left, right, low);
-            yield return i == Stretches.Kept.Length - 1 ? StrokeMark.Line(new(left, high), new(right, high), Pens.Outline, Layer.OutlineToCut) : Broken(left, right, high);
+            yield return i == 0 ? StrokeMark.Line(new(left, low), new(right, low), Pens.Outline, Layer.OutlineToCut, Part.Id) : Broken(left, right, low);
+            yield return i == Stretches.Kept.Length - 1 ? StrokeMark.Line(new(left, high), new(right, high), Pens.Outline, Layer.OutlineToCut, Part.Id) : Broken(left, right, high);
         }
     }
 

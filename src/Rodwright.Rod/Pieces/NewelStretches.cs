@@ -21,6 +21,9 @@ internal sealed record NewelStretches(ImmutableArray<(double From, double To)> K
     /// <summary>Paper taken by breaks, mm.</summary>
     public double Breaks => (Kept.Length - 1) * Break;
 
+    /// <summary>All of a newel, for where paper is no concern.</summary>
+    public static NewelStretches Whole(Part newel) => new([(0, newel.Blank.Length)]);
+
     public static NewelStretches Of(Part newel)
     {
         var length = newel.Blank.Length;

@@ -19,13 +19,20 @@ internal static class TaperedTreadSheets
     /// <summary>The smallest board in steps of 50 that holds the outline with 20 all round, nosing along one edge: length and width.</summary>
     public static (double Length, double Width) SetOutOn(Part part) => (Up(part.Blank.Length), Up(part.Blank.Width));
 
+    /// <summary>That board, measured as <see cref="TreadView"/> measures.</summary>
+    public static Box2 Square(Part part)
+    {
+        var (length, width) = SetOutOn(part);
+        return new(-Margin, part.Blank.Corner.Y - Margin, length - Margin, part.Blank.Corner.Y - Margin + width);
+    }
+
     private static double Up(double size) => Math.Ceiling((size + 2 * Margin - Tolerance.Joint) / Step) * Step;
 
     private static Sheet Sheet(RodJob rod, Part part)
     {
         var view = new TreadView(rod.Stair, part);
         var (length, width) = SetOutOn(part);
-        var square = new Box2(-Margin, view.Board.MinY - Margin, length - Margin, view.Board.MinY - Margin + width);
+        var square = Square(part);
         var start = SheetStart.For(rod,
             new($"tread-{Number.Print(part.Step, 0)}", $"Tapered tread {part.Mark}", part.Name + ", tapered", part.Mark, "Face side up"),
             l => new(length, width, l.OrdinateStrip(10), 3, TableStrip(l, view.Corners.Length), l.OrdinateStrip(10)));

@@ -7,6 +7,7 @@ using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Sheets;
 using Rodwright.Rod.Tables;
+using Rodwright.Rod.Things;
 
 namespace Rodwright.Rod.Pieces;
 
@@ -26,6 +27,9 @@ internal sealed class TreadView
         Outline = part.FaceSide.Outline.Moved(Measured);
         Corners = TreadCorners.Of(part);
     }
+
+    /// <summary>Id of the piece.</summary>
+    public string Id => part.Id;
 
     /// <summary>The outline on the board.</summary>
     public Path2 Outline { get; }
@@ -47,36 +51,36 @@ internal sealed class TreadView
     {
         var practice = stair.Job.Practice;
         var marks = new List<Mark>();
-        var radius = part.Cuts.FirstOrDefault(c => c.Kind == CutKind.RoundedEdge)?.Depth ?? 0;
+        var round = part.Cuts.FirstOrDefault(c => c.Kind == CutKind.RoundedEdge);
         var board = place.Map(Board);
         var hidden = new List<Mark>();
-        foreach (var line in Faces()) hidden.Add(place.Stroke(line, Pens.Hidden, Layer.Hidden));
+        foreach (var (line, of) in Faces()) hidden.Add(place.Stroke(line, Pens.Hidden, Layer.Hidden, of));
         marks.Add(new ClipMark(board, hidden));
-        marks.AddRange(Within(practice.Nosing, Pens.Hidden, Layer.Hidden));
-        marks.AddRange(Within(radius, Pens.Nosing, Layer.Nosing));
-        marks.Add(place.Stroke(Path2.Rectangle(Board.MinX, Board.MinY, Board.MaxX, Board.MaxY), Pens.Dimension, Layer.Visible));
+        marks.AddRange(Within(practice.Nosing, Pens.Hidden, Layer.Hidden, ThingId.Riser(part.Step)));
+        marks.AddRange(Within(round?.Depth ?? 0, Pens.Nosing, Layer.Nosing, round is null ? part.Id : ThingId.Of(part, round)));
+        marks.Add(place.Stroke(Path2.Rectangle(Board.MinX, Board.MinY, Board.MaxX, Board.MaxY), Pens.Dimension, Layer.Visible, part.Id));
         foreach (var y in GlueUp.Of(part, practice).Joints) marks.Add(Level(Board.MinY + y, Pens.Centre, Layer.Centre));
         marks.Add(place.Stroke(Outline, Pens.Outline, Layer.OutlineToCut, part.Id));
         marks.AddRange(Words(place, lettering, letters, figures ?? [], lettered ?? (_ => true)));
         return marks;
 
         // A line along the nosing, only where it lies on the piece.
-        IEnumerable<Mark> Within(double y, Pen pen, Layer layer)
+        IEnumerable<Mark> Within(double y, Pen pen, Layer layer, string of)
         {
             var crossings = Enumerable.Range(0, Outline.EdgeCount).Select(Outline.Edge).Where(e => e.From.Y > y != e.To.Y > y)
                 .Select(e => e.From.X + (y - e.From.Y) / (e.To.Y - e.From.Y) * (e.To.X - e.From.X)).Order().ToList();
             for (var i = 0; i + 1 < crossings.Count; i += 2)
-                yield return place.Stroke(Path2.Polyline(new Point2(crossings[i], y), new Point2(crossings[i + 1], y)), pen, layer);
+                yield return place.Stroke(Path2.Polyline(new Point2(crossings[i], y), new Point2(crossings[i + 1], y)), pen, layer, of);
         }
 
-        StrokeMark Level(double y, Pen pen, Layer layer) => place.Stroke(Path2.Polyline(new Point2(0, y), new Point2(Board.MaxX, y)), pen, layer);
+        StrokeMark Level(double y, Pen pen, Layer layer) => place.Stroke(Path2.Polyline(new Point2(0, y), new Point2(Board.MaxX, y)), pen, layer, part.Id);
     }
 
     /// <summary>Ordinates of every corner: along the nosing below the view, square to it at its left.</summary>
     public IReadOnlyList<Mark> Ordinates(Placement place, Box2 round, SheetLettering lettering, bool letters)
     {
-        var along = Stops(p => p.X).Select(s => new DimensionStop(place.Map(new Point2(s.Value, s.Least)), s.Value, letters ? s.Note : ""));
-        var up = Stops(p => p.Y).Select(s => new DimensionStop(place.Map(new Point2(s.Least, s.Value)), s.Value, letters ? s.Note : ""));
+        var along = Stops(p => p.X).Select(s => new DimensionStop(place.Map(new Point2(s.Value, s.Least)), s.Value, letters ? s.Note : "", part.Id));
+        var up = Stops(p => p.Y).Select(s => new DimensionStop(place.Map(new Point2(s.Least, s.Value)), s.Value, letters ? s.Note : "", part.Id));
         return
         [
             .. RunningDimension.Draw(along, new(new(0, round.MinY - 3), new(1, 0)), lettering.Dimensions),
@@ -95,14 +99,14 @@ internal sealed class TreadView
         })
         .Select(g => (g[0].Value, g.Min(c => c.Other), string.Concat(g.Select(c => c.Letter).Order(StringComparer.Ordinal))));
 
-    /// <summary>Faces of the strings and newels under the piece's ends.</summary>
-    public IEnumerable<Path2> Faces()
+    /// <summary>Faces of the strings and newels under the piece's ends, with the ids of these.</summary>
+    public IEnumerable<(Path2 Line, string Of)> Faces()
     {
         var near = Board.Grown(1);
         foreach (var edge in stair.Plan.Inner.Edges.Concat(stair.Plan.Outer.Edges))
         {
             var line = Path2.Polyline(OnBoard(edge.From), OnBoard(edge.To));
-            if (edge.Length > Tolerance.Same && line.Bounds.Grown(0.01).Overlaps(near)) yield return line;
+            if (edge.Length > Tolerance.Same && line.Bounds.Grown(0.01).Overlaps(near)) yield return (line, edge.Carrier.Length > 0 ? edge.Carrier : ThingId.WallOuter);
         }
 
         Point2 OnBoard(Point2 p) => Measured(part.FaceSide.Frame.ToLocal(new(p.X, p.Y, 0)).Face);
@@ -113,18 +117,18 @@ internal sealed class TreadView
         var placer = new LabelPlacer(place.Map(Board).Grown(letters ? lettering.Words * 3 : 0));
         placer.Avoid([place.Stroke(Outline, Pens.Outline, Layer.OutlineToCut)]);
         placer.Avoid(figures);
-        foreach (var face in Faces()) placer.Avoid(place.Map(face));
+        foreach (var (face, _) in Faces()) placer.Avoid(place.Map(face));
         foreach (var y in GlueUp.Of(part, stair.Job.Practice).Joints.Select(y => Board.MinY + y).Append(stair.Job.Practice.Nosing))
             placer.Avoid(place.Map(Path2.Polyline(new Point2(0, y), new Point2(Board.MaxX, y))));
         var middle = place.Map(Middle());
         foreach (var mark in placer.Place(part.Mark, middle, lettering.Mark, bold: true, of: part.Id)?.Marks ?? []) yield return mark;
         // Beside the mark on a narrow board, below it on a wide one.
         var beside = place.Map(Board.Height) < lettering.Mark * 4;
-        var grain = placer.Place("↔ grain", middle + (beside ? new(lettering.Mark * 4, 0) : new(0, -lettering.Mark * 2)), lettering.Words);
+        var grain = placer.Place("↔ grain", middle + (beside ? new(lettering.Mark * 4, 0) : new(0, -lettering.Mark * 2)), lettering.Words, of: part.Id);
         if (grain is { Lead: null }) yield return grain.Text;
         if (!letters) yield break;
         foreach (var i in Enumerable.Range(0, Corners.Length).Where(lettered))
-            foreach (var mark in placer.Place(Letter(i), place.Map(Corners[i]), lettering.Words, bold: true)?.Marks ?? []) yield return mark;
+            foreach (var mark in placer.Place(Letter(i), place.Map(Corners[i]), lettering.Words, bold: true, of: part.Id)?.Marks ?? []) yield return mark;
     }
 
     /// <summary>Centre of gravity of the outline: inside it for any tread.</summary>

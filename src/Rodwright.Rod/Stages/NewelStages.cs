@@ -2,6 +2,7 @@ using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Pieces;
+using Rodwright.Rod.Things;
 using static Rodwright.Rod.Stages.Say;
 
 namespace Rodwright.Rod.Stages;
@@ -41,7 +42,7 @@ internal static class NewelStages
         {
             var box = cut.Filled.Bounds;
             var (looks, name) = (part.Faces[cut.Face].Looks, ShortMarks.Of(cut, stair.Kit));
-            draft.Faint($"{cut.Id}", $"{looks}: {name}", part.Id, [Level(box.MinY), Level(box.MaxY)], How(
+            draft.Faint($"{cut.Id}", $"{looks}: {name}", ThingId.Of(part, cut), [Level(box.MinY), Level(box.MaxY)], How(
                 "square both across the face", $"bottom and top of the {Kind(cut)} for {name}", "", new Measure("the foot", box.MinY, "up", "bottom"), new Measure("the foot", box.MaxY, "up", "top")), once, cut.Face);
         }
         return draft.Done();
@@ -68,7 +69,7 @@ internal static class NewelStages
                 _ => How($"line in the notch {cut.Note}, {N(cut.Depth)} deep, and hatch the waste", $"half the newel less riser and packing: {N(practice.Newel)} / 2 − {N(practice.Riser)} − {N(practice.Packing)} = {N(cut.Depth)}", "", top),
             };
             var once = new Telling($"{cut.Kind}", Plural(cut), Common(cut), $"{how.Why}{(how.Source.Length > 0 ? $" ({how.Source})" : "")}");
-            draft.LinedIn(cut.Id, cut.Kind == CutKind.Notch ? $"{looks}: notch" : $"{looks}: {Kind(cut)} {name}", part.Id, [cut.Shape], how, cut.Kind == CutKind.Notch ? null : once, cut.Face);
+            draft.LinedIn(cut.Id, cut.Kind == CutKind.Notch ? $"{looks}: notch" : $"{looks}: {Kind(cut)} {name}", ThingId.Of(part, cut), [cut.Shape], how, cut.Kind == CutKind.Notch ? null : once, cut.Face);
         }
         return draft.Done();
 

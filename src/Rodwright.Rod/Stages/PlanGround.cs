@@ -1,4 +1,5 @@
 using Rodwright.Geometry;
+using Rodwright.Rod.Things;
 using Rodwright.Rod.Views;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
@@ -21,11 +22,11 @@ internal static class PlanGround
         {
             var wall = view.Walls[i];
             var name = i == 0 ? "the wall's face" : $"wall face {K(i + 1)}";
-            var of = $"wall-{K(i + 1)}";
+            var (id, of) = ($"wall-{K(i + 1)}", view.WallOf(i));
             if (i > 0 || !words.HasOuterWall)
             {
                 var level = Math.Abs(wall.Vertices[0].At.Y - wall.Vertices[1].At.Y) < 1;
-                draft.LinedIn(of, name, of, [wall], words.HasOuterWall
+                draft.LinedIn(id, name, of, [wall], words.HasOuterWall
                     ? How("draw the inner wall's face parallel", "the stair is measured over its strings, from wall to wall", "",
                         new Measure("the wall's face", job.Width, level ? "down the page" : words.In, "width"))
                     : How("draw the wall's face, and mark the first riser's place at its foot", $"all goings: {K(plan.Risers - 1)} × {N(plan.Going)} = {N(wall.Length)}", "",
@@ -34,13 +35,13 @@ internal static class PlanGround
             }
             if (plan.Turn is null)
             {
-                draft.LinedIn(of, name, of, [wall], How(
+                draft.LinedIn(id, name, of, [wall], How(
                     "draw the wall's face along the edge of the rod and mark the first and the last riser's places on it", $"{K(plan.Risers - 1)} goings of {N(plan.Going)}: {K(plan.Risers - 1)} × {N(plan.Going)} = {N(wall.Length)}", "",
                     new Measure("the first riser's mark", wall.Length, "up the page to the last riser's", "length")));
                 continue;
             }
             var (first, second) = (plan.Outer.Edges[0], plan.Outer.Edges[1]);
-            draft.LinedIn(of, name, of, [wall], How(
+            draft.LinedIn(id, name, of, [wall], How(
                 "draw both walls' faces, square to one another; prove the corner with 600 on one, 800 on the other and 1000 across",
                 "the stair is made square; the gap to a wall out of square is scribed on site. Everything in the turn is measured from this corner", "",
                 new Measure("the corner of the room", first.Length + plan.OuterThickness, $"{words.Climbing(-1 * first.Along)}, to the first riser", "first wall"),
@@ -136,16 +137,16 @@ internal static class PlanGround
                             own ? across : plan.ClearWidth + plan.OuterThickness / 2, own ? words.In : words.Out, "across"))
                         : How("draw the other string's centre line", $"clear width and half of each string: {N(plan.InnerThickness)} / 2 + {N(plan.ClearWidth)} + {N(plan.OuterThickness)} / 2", "",
                             new Measure("the first centre line", Math.Abs(at - x), words.Out, "across"));
-                draft.Faint($"centre-{name}", $"centre line, {name} string", "centre-line", [line], how);
+                draft.Faint($"centre-{name}", $"centre line, {name} string", ThingId.CentreLine, [line], how);
             }
             return;
         }
         var (c, first, second) = (turn.Centre, plan.Outer.Edges[0].Along, plan.Outer.Edges[1].Along);
         var low = c + (Math.Min(0, first.Dot(plan.Riser(1).Walking - c)) - half) * first;
         var high = c + (Math.Max(0, second.Dot(plan.Riser(plan.Risers).Walking - c)) + half) * second;
-        draft.Faint("centre-1", "centre line, lower flight", "centre-line", [Path2.Polyline(low, c + half * first)], How(
+        draft.Faint("centre-1", "centre line, lower flight", ThingId.CentreLine, [Path2.Polyline(low, c + half * first)], How(
             $"draw the centre line of the lower flight's {words.InnerString}", why, "", new Measure("the wall string's face", across, words.In, "across")));
-        draft.Faint("centre-2", "centre line, upper flight", "centre-line", [Path2.Polyline(c - half * second, high)], How(
+        draft.Faint("centre-2", "centre line, upper flight", ThingId.CentreLine, [Path2.Polyline(c - half * second, high)], How(
             $"draw the centre line of the upper flight's {words.InnerString}, square to the first", why, "", new Measure("the second wall string's face", across, words.Climbing(-1 * first), "across")));
     }
 }

@@ -1,3 +1,4 @@
+using Rodwright.Rod.Things;
 using Rodwright.Rod.Views;
 using static Rodwright.Rod.Stages.Say;
 
@@ -16,7 +17,7 @@ internal static class PlanNosings
             $"the nosing is parallel to its own riser, {N(practice.Nosing)} in front of it, tapered steps too ({Published.Nosing})");
         foreach (var (k, line) in view.Nosings)
         {
-            draft.LinedIn($"nosing-{K(k)}", $"nosing {K(k)}", $"nosing-line-{K(k)}", [line], How(
+            draft.LinedIn($"nosing-{K(k)}", $"nosing {K(k)}", ThingId.Nosing(k), [line], How(
                 "draw the nosing's edge as a broken line, parallel", "the nosing is parallel to its own riser", Published.Nosing,
                 new Measure(RiserFace(k), practice.Nosing, "down the stair", "nosing")), once);
         }

@@ -1,4 +1,5 @@
 using Rodwright.Geometry;
+using Rodwright.Rod.Things;
 using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 using static Rodwright.Rod.Stages.Say;
@@ -37,7 +38,7 @@ internal static class PlanRisers
             new Measure(RiserFace(turn.LastLine), job.Layout.GoingsAfter * plan.Going, words.Climbing(second), "goings")));
         return draft.Done();
 
-        void Line(int k, Instruction how) => draft.LinedIn($"riser-{K(k)}", Riser(k), $"riser-{K(k)}", [Face(plan.Riser(k))], how);
+        void Line(int k, Instruction how) => draft.LinedIn($"riser-{K(k)}", Say.Riser(k), ThingId.Riser(k), [Face(plan.Riser(k))], how);
     }
 
     private static IEnumerable<Stage> Goings(PlanView view)
@@ -57,7 +58,7 @@ internal static class PlanRisers
                 $"going {N(plan.Going)}; measured from one datum, so that errors do not add up");
             for (var k = from + 1; k < to; k++)
             {
-                draft.LinedIn($"riser-{K(k)}", Riser(k), $"riser-{K(k)}", [Face(plan.Riser(k))], How(
+                draft.LinedIn($"riser-{K(k)}", Say.Riser(k), ThingId.Riser(k), [Face(plan.Riser(k))], How(
                     "draw the riser's face square across", $"{K(k - from)} × {N(plan.Going)} = {N((k - from) * plan.Going)}, measured from one datum so that errors do not add up", "",
                     new Measure(RiserFace(from), (k - from) * plan.Going, way, $"from {Riser(from)}")), once);
             }
@@ -72,7 +73,7 @@ internal static class PlanRisers
         var middle = Math.Abs(inset - plan.ClearWidth / 2) < 0.01;
         var why = (middle ? $"the middle of the clear width: {N(plan.ClearWidth)} / 2 = {N(inset)} from the string's face" : $"{N(inset)} from the {words.InnerString}'s face")
             + $", and half the string: {N(inset)} + {N(plan.InnerThickness)} / 2 = {N(plan.WalkingRadius)}";
-        draft.LinedIn("line", "walking line", "walking-line", [plan.WalkingLine], How(
+        draft.LinedIn("line", "walking line", ThingId.WalkingLine, [plan.WalkingLine], How(
             plan.Turn is null
                 ? "draw the walking line parallel, from the first riser to the last"
                 : $"draw it parallel up both flights, and join them with a quarter circle: compasses on the turn newel's centre, set to {N(plan.WalkingRadius)}",

@@ -1,4 +1,5 @@
 using Rodwright.Geometry;
+using Rodwright.Rod.Things;
 using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 using static Rodwright.Rod.Stages.Say;
@@ -30,7 +31,7 @@ internal static class PlanTurn
         var (plan, words) = (view.Stair.Plan, new PlanWords(view));
         var (n, k) = (turn.Steps.Length, turn.FirstLine + j);
         var (riser, before) = (plan.Riser(k), plan.Riser(k - 1));
-        var id = $"riser-{K(k)}";
+        var id = ThingId.Riser(k);
         var draft = new StageDraft($"plan-turn-{K(k)}", Bench.Plan, PlanGround.Subject, $"Plan: tapered riser {K(k)}");
         draft.Faint("step", $"going of step {K(k - 1)}", id, [Arc(before.Walking, riser.Walking)], Stepped(plan, turn, turn.Steps[j - 1], n));
         var into = Tick * (riser.Inner - riser.Outer).Unit;

@@ -1,5 +1,6 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery.Strings;
+using Rodwright.Rod.Things;
 using Rodwright.Stairs.Plans;
 using static Rodwright.Rod.Stages.Say;
 
@@ -34,7 +35,7 @@ internal static class StringEndStages
                 else if (end.Kind == StringEndKind.CornerThrough)
                 {
                     var (low, high) = (board.LowerEdge.Vertices[^1].At.Y, board.UpperEdge.Vertices[^1].At.Y);
-                    draft.LinedIn($"{id}-corner", "corner of the room", "corner", [StringWords.Plumb(end.At, low, high)], How(
+                    draft.LinedIn($"{id}-corner", "corner of the room", ThingId.Corner, [StringWords.Plumb(end.At, low, high)], How(
                         "draw the corner line plumb between the edges; both strings' edges arrive here at one height", "where the two strings' faces meet in plan", Published.Corner, words.Along(end.At)));
                     draft.LinedIn($"{id}-through", $"end of {board.Part.Mark}", id, [StringWords.Plumb(box.MaxX, low, high)], How(
                         $"draw the end of {board.Part.Mark} plumb", $"it runs on behind the other string to the wall, by that string's thickness of {N(plan.OuterThickness)}", "",
@@ -99,11 +100,11 @@ internal static class StringEndStages
         var (low, high) = (t.Bottom + t.Third, t.Top - t.Third);
         Point2[] round = [new(t.Shoulder, t.Bottom), new(t.Tip, t.Bottom), new(t.Tip, low), new(haunch, low), new(haunch, high), new(t.Tip, high), new(t.Tip, t.Top), new(t.Shoulder, t.Top)];
         var whole = practice.Tenon.Part * side;
-        draft.Faint($"{board.Part.Id}-band-{end}", $"band of the {end} tenons", board.Part.Id,
+        draft.Faint($"{board.Part.Id}-band-{end}", $"band of the {end} tenons", ThingId.Of(board, t),
             [Path2.Polyline(round[0], new Point2(t.Tip, t.Bottom)), Path2.Polyline(round[7], new Point2(t.Tip, t.Top))], How(
             "draw both level: the band the tenons are made in", $"inside the board over the whole tenon; {N(t.Top)} − {N(t.Bottom)} = {N(t.Top - t.Bottom)} deep", "",
             words.Up(t.Bottom, "bottom"), words.Up(t.Top, "top")));
-        draft.LinedIn($"{board.Part.Id}-tenons-{end}", $"twin tenons into the {newel}", board.Part.Id, [Path2.Polyline(round)], How(
+        draft.LinedIn($"{board.Part.Id}-tenons-{end}", $"twin tenons into the {newel}", ThingId.Of(board, t), [Path2.Polyline(round)], How(
             $"divide the band into three: a tenon, a gap with its haunch, a tenon, and line them in. Bare-faced: {N(t.Site.Thickness - t.Thickness)} comes off the face side",
             $"{N(t.Top - t.Bottom)} / 3 = {N(t.Third)}; " + (t.Length < whole - 0.05
                 ? $"the usual part of the newel would be {N(whole)} long, but it is kept to {N(t.Length)} so as not to meet another joint"
@@ -111,7 +112,7 @@ internal static class StringEndStages
             new Measure("the shoulder", t.Length, words.Way(t.IsUpper), "tenon"), new Measure("the shoulder, in the gap,", t.Haunch, words.Way(t.IsUpper), "haunch"),
             new Measure("the band's bottom", t.Third, "up, twice", "third")));
         var at = t.Shoulder + t.Points * (t.PegBack - t.Practice.Draw);
-        draft.LinedIn($"{board.Part.Id}-pegs-{end}", $"peg holes, {end} tenons", board.Part.Id, [.. t.PegHeights.Select(z => Path2.Circle(new(at, z), t.Practice.Peg / 2))], How(
+        draft.LinedIn($"{board.Part.Id}-pegs-{end}", $"peg holes, {end} tenons", ThingId.Of(board, t), [.. t.PegHeights.Select(z => Path2.Circle(new(at, z), t.Practice.Peg / 2))], How(
             $"mark the peg holes, {N(t.Practice.Peg)} across", $"in the newel they are {N(t.PegBack)} from the shoulder; in the tenon {N(t.Practice.Draw)} nearer, so that the peg draws the shoulder home", Published.DrawBore,
             new Measure("the shoulder", t.PegBack - t.Practice.Draw, words.Way(t.IsUpper), "peg"), words.Up(t.PegHeights[0], "lower peg"), words.Up(t.PegHeights[1], "upper peg")));
     }

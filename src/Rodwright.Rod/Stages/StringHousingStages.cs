@@ -1,5 +1,6 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery.Strings;
+using Rodwright.Rod.Things;
 using Rodwright.Stairs.Plans;
 using static Rodwright.Rod.Stages.Say;
 
@@ -40,7 +41,7 @@ internal static class StringHousingStages
         var plural = $"housings of {(tapered ? "tapered " : "")}{(housing.IsRiser ? "risers" : "treads")}{own}";
         var once = nosing ? null : new Telling(kind, plural,
             $"for each {(housing.IsRiser ? "riser" : "tread")} of the table mark along from {words.Datum}, and up from {words.BaseName}; {act}", $"{why} ({(tapered ? Published.SlantedEnds : Published.Templates)})");
-        draft.LinedIn($"{board.Part.Id}-{housing.Piece}", $"housing of {piece}{own}", board.Part.Id, [housing.Shape], How(act, why, tapered ? Published.SlantedEnds : Published.Templates, measures), once);
+        draft.LinedIn($"{board.Part.Id}-{housing.Piece}", $"housing of {piece}{own}", ThingId.Of(board.Part, board.Part.Cuts.First(c => c.Joint == $"{housing.Piece}/{board.Part.Id}")), [housing.Shape], How(act, why, tapered ? Published.SlantedEnds : Published.Templates, measures), once);
     }
 
     /// <summary>Whether the piece meets the string at a slant: its section on the face is then longer than it is thick.</summary>

@@ -1,4 +1,5 @@
 using Rodwright.Geometry;
+using Rodwright.Rod.Things;
 using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 using static Rodwright.Rod.Stages.Say;
@@ -35,7 +36,7 @@ internal static class StringStages
         var datum = StringWords.Plumb(0, words.Base, words.Base + plan.Rise);
         if (view.HasFloor)
         {
-            draft.LinedIn("floor", "floor line", "floor", [line, datum], How(
+            draft.LinedIn("floor", "floor line", view.Floor > 0 ? ThingId.Landing : ThingId.Floor, [line, datum], How(
                 $"draw the floor line along the rod, and {words.Datum} square up from it",
                 words.Base > 0 ? $"the string stands on the landing, {N(words.Base)} above the lower floor; all heights are measured from this line" : "all heights are measured up from the finished floor", "",
                 new Measure("the lower edge of the rod", Room(), "up", "room")));
@@ -43,7 +44,7 @@ internal static class StringStages
         else
         {
             var k = view.PitchPoints[0].Riser;
-            draft.LinedIn("floor", "base line", "floor", [line, datum], How(
+            draft.LinedIn("floor", "base line", ThingId.Floor, [line, datum], How(
                 $"draw a level base line along the rod, and {words.Datum} square up from it; write on it: {N(words.Base)} above the floor",
                 $"the floor is too far down for the rod. The line is {Riser(k)}'s height: {K(k)} × {N(plan.Rise)} = {N(words.Base)}", "",
                 new Measure("the lower edge of the rod", Room(), "up", "room")));
@@ -63,7 +64,7 @@ internal static class StringStages
             $"carried over from the plan, where each riser's face meets this string; running distances from one datum, so that errors do not add up ({Published.Development})");
         foreach (var p in view.PitchPoints)
         {
-            draft.Faint($"riser-{K(p.Riser)}", Riser(p.Riser), $"riser-{K(p.Riser)}", [StringWords.Plumb(p.At.X, words.Base, Math.Max(p.At.Y, words.Base) + Beyond)],
+            draft.Faint($"riser-{K(p.Riser)}", Say.Riser(p.Riser), ThingId.Riser(p.Riser), [StringWords.Plumb(p.At.X, words.Base, Math.Max(p.At.Y, words.Base) + Beyond)],
                 How("draw the riser's line plumb", $"where {RiserFace(p.Riser)} meets the string in plan", Published.Development, words.Along(p.At.X)), once);
         }
         return draft.Done();
@@ -81,7 +82,7 @@ internal static class StringStages
         {
             var (k, at) = (view.PitchPoints[i].Riser, view.PitchPoints[i].At);
             var to = i + 1 < view.PitchPoints.Length ? view.PitchPoints[i + 1].At.X : Math.Max(at.X, view.To);
-            draft.Faint($"level-{K(k)}", $"level {K(k)}", $"tread-{K(k)}", [Path2.Polyline(new Point2(at.X - Beyond, at.Y), new Point2(to + Beyond, at.Y))],
+            draft.Faint($"level-{K(k)}", $"level {K(k)}", ThingId.Level(plan, k), [Path2.Polyline(new Point2(at.X - Beyond, at.Y), new Point2(to + Beyond, at.Y))],
                 How("draw the level, and dot the pitch point", $"{K(k)} × {Number.Print(plan.Rise, 2)} = {N(at.Y)}{less}", "", words.Up(at.Y)), once);
         }
         return draft.Done();
@@ -99,7 +100,7 @@ internal static class StringStages
             var length = a.DistanceTo(b);
             var straight = Math.Abs((b - a).Unit.Cross(new Vector2(plan.Going, plan.Rise).Unit)) < 1e-6;
             var pitch = Angle.FromRadians((b - a).Direction);
-            draft.Faint($"margin-{K(i + 1)}", points.Length == 2 ? "margin line" : $"margin line, piece {K(i + 1)}", "margin-line", [Path2.Polyline(a, b)], How(
+            draft.Faint($"margin-{K(i + 1)}", points.Length == 2 ? "margin line" : $"margin line, piece {K(i + 1)}", ThingId.MarginLine, [Path2.Polyline(a, b)], How(
                 straight
                     ? $"join the pitch points with the margin line; step it with the dividers at {N(step)}: every stride must fall on a pitch point"
                     : "join the pitch points with the margin line",

@@ -3,6 +3,7 @@ using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Pieces;
 using Rodwright.Rod.Tables;
+using Rodwright.Rod.Things;
 using Rodwright.Stairs.Plans;
 using static Rodwright.Rod.Stages.Say;
 
@@ -20,16 +21,16 @@ internal static class TaperedStages
 
         var draft = Draft("risers", "riser faces and nosing");
         var (a, b) = (OnFace(plan.Riser(k).Inner), OnFace(plan.Riser(k).Outer));
-        draft.Faint("front", RiserFace(k), $"riser-{K(k)}", [Path2.Polyline(a, b)], How(
+        draft.Faint("front", RiserFace(k), ThingId.Riser(k), [Path2.Polyline(a, b)], How(
             "draw the riser's face under this tread, parallel to the board's front edge", $"the nosing stands {N(practice.Nosing)} in front of it", Published.Nosing,
             new Measure("the nosing's edge", practice.Nosing, "up the board", "nosing")));
         var (c, d) = (OnFace(plan.Riser(k + 1).Inner), OnFace(plan.Riser(k + 1).Outer));
-        draft.Faint("back", RiserFace(k + 1), $"riser-{K(k + 1)}", [Path2.Polyline(c, d)], How(
+        draft.Faint("back", RiserFace(k + 1), ThingId.Riser(k + 1), [Path2.Polyline(c, d)], How(
             $"draw the face of the riser behind: join the two points ({Words(c)} and {Words(d)})",
             plan.Turn?.Steps.FirstOrDefault(s => s.Number == k) is { } step ? $"carried over from the plan; it tapers by {Number.Print(step.Taper.Degrees, 2)}°, with {N(step.GoingChord)} between the faces on the walking line" : "carried over from the plan", "",
             [.. Point(c, "one end"), .. Point(d, "the other")]));
         var round = part.Cuts.First(x => x.Kind == CutKind.RoundedEdge);
-        draft.LinedIn("nosing", "nosing", part.Id, [round.Shape], How(
+        draft.LinedIn("nosing", "nosing", ThingId.Of(part, round), [round.Shape], How(
             $"line in the nosing's edge along the front of the board; it is rounded to {N(round.Depth)}", "the grain runs along the nosing, and both datums of this step are its edge and the left end of the board", "",
             new Measure("the left end of the board", part.Blank.Length, "along, the length of the board", "length")));
         var stages = new List<Stage>(draft.Done());
@@ -44,7 +45,7 @@ internal static class TaperedStages
             var carrier = edge.Carrier.Length == 0 ? "wall" : stair.Kit.Find(edge.Carrier).Mark;
             // A newel's faces are named as on its own sheet; the setting-out frame is that of the left hand.
             var looks = (plan.IsMirrored ? edge.Looks switch { "E" => "W", "W" => "E", _ => edge.Looks } : edge.Looks) is { Length: > 0 } l ? $" {l}" : "";
-            draft.Faint($"face-{K(++n)}", $"face of {carrier}{looks}", edge.Carrier, [seen], How(
+            draft.Faint($"face-{K(++n)}", $"face of {carrier}{looks}", edge.Carrier.Length > 0 ? edge.Carrier : ThingId.WallOuter, [seen], How(
                 "join the two points", "carried over from the plan: what the step ends against", "", [.. Point(p, "one end"), .. Point(q, "the other")]),
                 new("faces", "faces", "for each line of the table mark two points, along from the left end of the board and up from the nosing's edge, and join them", "what the step ends against, carried over from the plan: faces of strings by their marks, and of the newel by its mark and the way the face looks"));
         }

@@ -5,6 +5,7 @@ using Rodwright.Drawings.Sheets.Dimensions;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Sheets;
+using Rodwright.Rod.Things;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Rod.Views;
@@ -33,9 +34,9 @@ public static class PlanLabels
             var box = going.Bounds;
             if (marks.Exists(m => m.Bounds.Overlaps(box))) continue;
             marks.Add(going);
-            placer.Avoid([going]);
+            placer.Avoid(going);
         }
-        Say("up", place.Map(plan.Riser(1).Walking) - new Vector2(0, 1), lettering.Figures, 1.5, null);
+        Say("up", place.Map(plan.Riser(1).Walking) - new Vector2(0, 1), lettering.Figures, 1.5, null, ThingId.WalkingLine);
         foreach (var (part, _) in view.Strings) Say(part.Mark, place.Map(Beside(view, part)), lettering.Figures, 1, part);
         foreach (var (part, outline) in view.Newels)
         {
@@ -44,9 +45,9 @@ public static class PlanLabels
         }
         return marks;
 
-        void Say(string words, Point2 near, double size, double gap, Part? part)
+        void Say(string words, Point2 near, double size, double gap, Part? part, string? of = null)
         {
-            if (placer.Place(words, near, size, gap: gap, bold: part is { Kind: not PartKind.Newel }, of: part?.Id) is { } label) marks.AddRange(label.Marks);
+            if (placer.Place(words, near, size, gap: gap, bold: part is { Kind: not PartKind.Newel }, of: part?.Id ?? of) is { } label) marks.AddRange(label.Marks);
         }
     }
 
@@ -66,7 +67,7 @@ public static class PlanLabels
             if (free < 0.6 && riser.Number != 1 && riser.Number != plan.Risers && riser.Number % 5 != 0 && plan.Steps[riser.Number - 1] is not StepKind.Tapered) continue;
             var width = place.Map(riser.Outer.DistanceTo(riser.Inner));
             var at = place.Map(riser.Outer.Towards(riser.Inner, Math.Clamp((3 * lettering.Figures + 4) / width, 0.2, 0.34))) + (half + Math.Clamp(free / 2, 0.4, 1.3)) * riser.Up;
-            var mark = new TextMark(at, text, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, of: $"riser-{text}");
+            var mark = new TextMark(at, text, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, of: ThingId.Riser(riser.Number));
             var box = mark.Bounds;
             if (taken.Exists(t => t.Overlaps(box))) continue;
             taken.Add(box);
@@ -105,7 +106,7 @@ public static class PlanLabels
             // The line bulges outwards past its chord.
             var bulge = isTapered ? going * going / (8 * plan.WalkingRadius) : 0;
             var text = new TextMark(place.Map(a.Walking.Towards(b.Walking, 0.5)) + (height / 2 + 1.2 + place.Map(bulge)) * across, Number.Print(going), height, Layer.Dimension,
-                HorizontalAnchor.Middle, VerticalAnchor.Middle, Reading.TurnOf(along));
+                HorizontalAnchor.Middle, VerticalAnchor.Middle, Reading.TurnOf(along), of: ThingId.Going(k));
             if (text.Width < place.Map(going - view.Stair.Job.Practice.Nosing) - 0.6) yield return text;
         }
     }

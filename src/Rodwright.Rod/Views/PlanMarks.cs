@@ -2,6 +2,7 @@ using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
+using Rodwright.Rod.Things;
 
 namespace Rodwright.Rod.Views;
 
@@ -15,20 +16,24 @@ public static class PlanMarks
     private const double LeastNosing = 0.7;
 
     /// <summary>All lines and tints, without lettering.</summary>
-    public static IReadOnlyList<Mark> Draw(PlanView view, Placement place)
+    /// <param name="view">What is drawn.</param>
+    /// <param name="place">Where.</param>
+    /// <param name="joints">Whether to show every joint through the pieces that take it; otherwise, at 1:5 and larger, only the housed ends of treads.</param>
+    public static IReadOnlyList<Mark> Draw(PlanView view, Placement place, bool joints = false)
     {
         var plan = view.Stair.Plan;
         var marks = new List<Mark>();
-        foreach (var wall in view.Walls) marks.AddRange(Wall(place.Map(wall)));
+        for (var i = 0; i < view.Walls.Length; i++) marks.AddRange(Wall(place.Map(view.Walls[i]), view.WallOf(i)));
         // Nosings closer to their risers than this would run into them.
         if (place.Map(view.Stair.Job.Practice.Nosing) >= LeastNosing)
-            foreach (var (riser, line) in view.Nosings) marks.Add(place.Stroke(line, Pens.Nosing, Layer.Nosing, $"riser-{Number.Print(riser, 0)}"));
+            foreach (var (riser, line) in view.Nosings) marks.Add(place.Stroke(line, Pens.Nosing, Layer.Nosing, ThingId.Nosing(riser)));
         foreach (var riser in plan.RiserLines)
-            marks.Add(place.Stroke(Path2.Polyline(riser.Inner, riser.Outer), RodPens.RiserFace(place.Scale), Layer.Visible, $"riser-{Number.Print(riser.Number, 0)}"));
+            marks.Add(place.Stroke(Path2.Polyline(riser.Inner, riser.Outer), RodPens.RiserFace(place.Scale), Layer.Visible, ThingId.Riser(riser.Number)));
         marks.AddRange(WalkingLine(place.Map(plan.WalkingLine)));
         foreach (var (part, outline) in view.Strings) marks.AddRange(Piece(part, place.Map(outline), Pens.Visible));
         foreach (var (part, outline) in view.Newels) marks.AddRange(Piece(part, place.Map(outline), Pens.Outline));
-        if (place.Scale.Ratio <= 5) marks.AddRange(HousedEnds(view, place));
+        if (joints) marks.AddRange(PlanJoints.Draw(view.Stair.Kit, place));
+        else if (place.Scale.Ratio <= 5) marks.AddRange(HousedEnds(view, place));
         return marks;
     }
 
@@ -52,22 +57,22 @@ public static class PlanMarks
         }
     }
 
-    private static IEnumerable<Mark> Wall(Path2 face)
+    private static IEnumerable<Mark> Wall(Path2 face, string of)
     {
         var points = face.Vertices.Select(v => v.At).ToList();
         points[0] -= WallRunOn * (points[1] - points[0]).Unit;
         points[^1] += WallRunOn * (points[^1] - points[^2]).Unit;
         var back = PlanView.Offset(points, WallDepth).Vertices.Select(v => v.At).Reverse();
-        foreach (var line in Hatch.Lines([Path2.Polygon([.. points, .. back])], 1.4, Angle.FromDegrees(45), Layer.Site)) yield return line;
-        yield return new StrokeMark(Path2.Polyline(points), Pens.Visible, Layer.Site);
+        foreach (var line in Hatch.Lines([Path2.Polygon([.. points, .. back])], 1.4, Angle.FromDegrees(45), Layer.Site, of: of)) yield return line;
+        yield return new StrokeMark(Path2.Polyline(points), Pens.Visible, Layer.Site, of);
     }
 
     private static IEnumerable<Mark> WalkingLine(Path2 line)
     {
         var (tip, along) = PathEnd.Of(line);
         var (back, wing) = (tip - 3.5 * along, 1.1 * along.Left);
-        yield return new StrokeMark(line, Pens.Centre, Layer.Centre, "walking-line");
-        yield return new StrokeMark(Path2.Circle(line.Vertices[0].At, 1), Pens.Centre with { Dash = Dash.None }, Layer.Centre, "walking-line");
-        yield return new StrokeMark(Path2.Polyline(back + wing, tip, back - wing), Pens.Nosing with { Dash = Dash.None }, Layer.Centre, "walking-line");
+        yield return new StrokeMark(line, Pens.Centre, Layer.Centre, ThingId.WalkingLine);
+        yield return new StrokeMark(Path2.Circle(line.Vertices[0].At, 1), Pens.Centre with { Dash = Dash.None }, Layer.Centre, ThingId.WalkingLine);
+        yield return new StrokeMark(Path2.Polyline(back + wing, tip, back - wing), Pens.Nosing with { Dash = Dash.None }, Layer.Centre, ThingId.WalkingLine);
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
+using Rodwright.Rod.Things;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
 
@@ -42,6 +43,9 @@ public sealed class PlanView
 
     /// <summary>Faces of the walls behind the strings, each directed so that the wall lies to its left.</summary>
     public ImmutableArray<Path2> Walls { get; }
+
+    /// <summary>Id of the wall that a face of <see cref="Walls"/> belongs to.</summary>
+    public string WallOf(int index) => index == 0 && Stair.Job.OuterSide == SideKind.Wall ? ThingId.WallOuter : ThingId.WallInner;
 
     /// <summary>Nosing lines by riser number, between the boundaries.</summary>
     public ImmutableArray<(int Riser, Path2 Line)> Nosings { get; }

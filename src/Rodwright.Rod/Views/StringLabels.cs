@@ -4,6 +4,7 @@ using Rodwright.Drawings.Sheets.Dimensions;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Strings;
 using Rodwright.Rod.Sheets;
+using Rodwright.Rod.Things;
 
 namespace Rodwright.Rod.Views;
 
@@ -27,7 +28,7 @@ public static class StringLabels
         {
             // Faint lines may pass behind a knocked-out label; everything else is kept clear of.
             if (mark is StrokeMark { Pen.Width: < 0.2 } line && line.Layer != Layer.Dimension) continue;
-            placer.Avoid([mark]);
+            placer.Avoid(mark);
         }
         if (wayUp)
         {
@@ -49,17 +50,17 @@ public static class StringLabels
         foreach (var easing in view.Boards[0].Easings.Where(e => e.Corner.X > view.From && e.Corner.X < view.To))
         {
             var words = easing.Tangent < 1 ? "no easing" : $"T {Number.Print(easing.Tangent)}, R {Number.Print(easing.Radius, 0)}";
-            Add(words, view.At(easing.Corner.X, easing.Corner.Y), lettering.Words);
+            Add(words, view.At(easing.Corner.X, easing.Corner.Y), lettering.Words, (easing.Corner.X <= view.Boards[0].Site.Upper.At ? view.Boards[0] : view.Boards[^1]).Part.Id);
         }
         foreach (var board in view.Boards)
             foreach (var piece in board.Part.Blank.JointedUp)
-                Add($"{board.Part.Mark}{piece.Mark} {Number.Print(piece.Length)} × {Number.Print(piece.Width)}", piece.Shape.Bounds.Centre, lettering.Words, board.Part.Mark + piece.Mark);
-        if (view.Corner is { } corner) Add("corner", view.At(corner, view.Boards[0].UpperEdge.Vertices[^1].At.Y + 4 * place.Scale.Ratio), lettering.Words);
+                Add($"{board.Part.Mark}{piece.Mark} {Number.Print(piece.Length)} × {Number.Print(piece.Width)}", piece.Shape.Bounds.Centre, lettering.Words, board.Part.Id, board.Part.Mark + piece.Mark);
+        if (view.Corner is { } corner) Add("corner", view.At(corner, view.Boards[0].UpperEdge.Vertices[^1].At.Y + 4 * place.Scale.Ratio), lettering.Words, ThingId.Corner);
         return marks;
 
-        void Add(string words, Point2 at, double height, string shorter = "")
+        void Add(string words, Point2 at, double height, string of, string shorter = "")
         {
-            var found = placer.Place(words, place.Map(at), height, gap: 2) ?? (shorter.Length > 0 ? placer.Place(shorter, place.Map(at), height, gap: 2) : null);
+            var found = placer.Place(words, place.Map(at), height, gap: 2, of: of) ?? (shorter.Length > 0 ? placer.Place(shorter, place.Map(at), height, gap: 2, of: of) : null);
             if (found is not { } label) return;
             if (label.Lead is { } lead) marks.Add(lead);
             marks.Add(label.Text with { Knockout = true });
@@ -78,7 +79,7 @@ public static class StringLabels
         var height = lettering.Words;
         var margin = view.Stair.Job.Practice.Margin;
         if (place.Map(margin) < height + 1.6) yield break;
-        var outlines = view.Parts.Select(part => place.Map(part.FaceSide.Outline)).ToList();
+        var outlines = view.Parts.Select(part => Path2.Polygon(place.Map(part.FaceSide.Outline).Flattened())).ToList();
         for (var i = 0; i + 1 < view.PitchPoints.Length; i++)
         {
             var (a, b) = (view.PitchPoints[i], view.PitchPoints[i + 1]);
@@ -89,7 +90,7 @@ public static class StringLabels
             if (place.Map(p.DistanceTo(q)) < 14) continue;
             var up = along.X > 0 ? along.Left : along.Right;
             var mark = new TextMark(place.Map(p.Towards(q, 0.5) + margin / 2 * up), text, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle,
-                Reading.TurnOf(along), of: $"tread-{Number.Print(a.Riser, 0)}");
+                Reading.TurnOf(along), of: ThingId.Tread(a.Riser));
             // At an end the board may stop short of it.
             if (outlines.Exists(o => mark.KnockoutCorners.All(o.Holds))) yield return mark;
         }

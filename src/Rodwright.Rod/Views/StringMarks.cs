@@ -3,6 +3,7 @@ using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Strings;
+using Rodwright.Rod.Things;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Rod.Views;
@@ -21,7 +22,7 @@ public static class StringMarks
             Board(view, board, place, own);
             marks.Add(new GroupMark(board.Part.Id, board.Part.Name, own));
         }
-        foreach (var p in view.PitchPoints) marks.Add(new FillMark([Path2.Circle(place.Map(view.At(p.At.X, p.At.Y)), 0.55)], 1, Layer.Construction));
+        foreach (var p in view.PitchPoints) marks.Add(new FillMark([Path2.Circle(place.Map(view.At(p.At.X, p.At.Y)), 0.55)], 1, Layer.Construction, ThingId.Riser(p.Riser)));
         return marks;
     }
 
@@ -32,31 +33,31 @@ public static class StringMarks
         foreach (var p in view.PitchPoints)
         {
             var at = view.At(p.At.X, p.At.Y);
-            marks.Add(place.Stroke(Path2.Polyline(new Point2(at.X, box.MinY), at, new Point2(far, at.Y)), Pens.Construction, Layer.Construction));
+            marks.Add(place.Stroke(Path2.Polyline(new Point2(at.X, box.MinY), at, new Point2(far, at.Y)), Pens.Construction, Layer.Construction, ThingId.Riser(p.Riser)));
         }
         var s = (From: Math.Max(view.From, view.Boards[0].Margin[0].X), To: Math.Min(view.To, view.Boards[0].Margin[^1].X));
         var margin = GraphCut.Between(Path2.Polyline(view.Boards[0].Margin), s.From, s.To);
-        marks.Add(place.Stroke(Path2.Polyline(margin.Vertices.Select(v => view.At(v.At.X, v.At.Y))), RodPens.MarginLine, Layer.Construction));
+        marks.Add(place.Stroke(Path2.Polyline(margin.Vertices.Select(v => view.At(v.At.X, v.At.Y))), RodPens.MarginLine, Layer.Construction, ThingId.MarginLine));
         // Corners of a stock board that stick out far are left out: the board runs on.
         marks.Add(new ClipMark(place.Map(box).Grown(4), view.Parts.Select(part => place.Stroke(part.Blank.Outline, RodPens.Stock, Layer.Construction, part.Id))));
         if (view.HasFloor)
-            marks.Add(place.Stroke(Path2.Polyline(new Point2(box.MinX, view.Floor), new Point2(box.MaxX, view.Floor)), Pens.Visible, Layer.Site));
+            marks.Add(place.Stroke(Path2.Polyline(new Point2(box.MinX, view.Floor), new Point2(box.MaxX, view.Floor)), Pens.Visible, Layer.Site, view.Floor > 0 ? ThingId.Landing : ThingId.Floor));
         foreach (var site in view.Boards.Select(b => b.Site))
         {
-            if (site.Lower.Kind == StringEndKind.Newel) marks.Add(Plumb(view, place, site.Lower.At, site));
-            if (site.Upper.Kind == StringEndKind.Newel) marks.Add(Plumb(view, place, site.Upper.At, site));
+            if (site.Lower.Kind == StringEndKind.Newel) marks.Add(Plumb(view, place, site.Lower.At, site, site.Lower.Newel));
+            if (site.Upper.Kind == StringEndKind.Newel) marks.Add(Plumb(view, place, site.Upper.At, site, site.Upper.Newel));
         }
-        if (view.Corner is { } corner) marks.Add(Plumb(view, place, corner, view.Boards[0].Site));
+        if (view.Corner is { } corner) marks.Add(Plumb(view, place, corner, view.Boards[0].Site, ThingId.Corner));
     }
 
     /// <summary>A centre line: through the height of the board there, and down to the ordinates.</summary>
-    private static StrokeMark Plumb(StringView view, Placement place, double s, StringSite site)
+    private static StrokeMark Plumb(StringView view, Placement place, double s, StringSite site, string of)
     {
         var outline = view.Boards.First(b => ReferenceEquals(b.Site, site)).Outline;
         var box = outline.Bounds;
         var edge = Math.Clamp(s, box.MinX, box.MaxX);
         var top = outline.Vertices.Where(v => Math.Abs(v.At.X - edge) < 0.25 * box.Width).Max(v => v.At.Y);
-        return place.Stroke(Path2.Polyline(view.At(s, view.Bounds.MinY), view.At(s, top + 5 * place.Scale.Ratio)), Pens.Centre, Layer.Centre);
+        return place.Stroke(Path2.Polyline(view.At(s, view.Bounds.MinY), view.At(s, top + 5 * place.Scale.Ratio)), Pens.Centre, Layer.Centre, of);
     }
 
     private static void Board(StringView view, StringBoard board, Placement place, List<Mark> marks)
@@ -68,19 +69,19 @@ public static class StringMarks
             marks.AddRange(Hatch.Lines([shape], 2, Angle.FromDegrees(45), Layer.Tint, Pens.Hatch with { Ink = 0.4 }, part.Id));
         }
         var sunk = part.Cuts.Where(c => c.Kind is CutKind.Housing or CutKind.CornerHousing).ToList();
-        foreach (var cut in sunk) marks.Add(new FillMark([place.Map(cut.Shape)], 0.1, Layer.Housing, part.Id));
-        foreach (var cut in part.Cuts.Where(c => c.Kind == CutKind.TenonCheek)) marks.Add(new FillMark([place.Map(cut.Shape)], 0.05, Layer.Tenon, part.Id));
+        foreach (var cut in sunk) marks.Add(new FillMark([place.Map(cut.Shape)], 0.1, Layer.Housing, ThingId.Of(part, cut)));
+        foreach (var cut in part.Cuts.Where(c => c.Kind == CutKind.TenonCheek)) marks.Add(new FillMark([place.Map(cut.Shape)], 0.05, Layer.Tenon, ThingId.Of(part, cut)));
         var housing = RodPens.Housing(place.Scale);
         var lines = new List<Mark>();
         foreach (var cut in sunk)
         {
-            if (cut.Seat is { } seat && place.Scale.Ratio <= 5) marks.Add(place.Stroke(seat, RodPens.Seat, Layer.Construction, part.Id));
-            lines.Add(place.Stroke(cut.Shape, housing, Layer.Housing, part.Id));
+            if (cut.Seat is { } seat && place.Scale.Ratio <= 5) marks.Add(place.Stroke(seat, RodPens.Seat, Layer.Construction, ThingId.Of(part, cut)));
+            lines.Add(place.Stroke(cut.Shape, housing, Layer.Housing, ThingId.Of(part, cut)));
         }
         foreach (var cut in part.Cuts)
         {
-            if (cut.Kind == CutKind.Bore) lines.Add(place.Stroke(cut.Shape, housing, Layer.Bore, part.Id));
-            if (cut.Kind == CutKind.TenonCheek) lines.Add(place.Stroke(cut.Shape, housing, Layer.Tenon, part.Id));
+            if (cut.Kind == CutKind.Bore) lines.Add(place.Stroke(cut.Shape, housing, Layer.Bore, ThingId.Of(part, cut)));
+            if (cut.Kind == CutKind.TenonCheek) lines.Add(place.Stroke(cut.Shape, housing, Layer.Tenon, ThingId.Of(part, cut)));
         }
         lines.Add(place.Stroke(part.FaceSide.Outline, Pens.Outline, Layer.OutlineToCut, part.Id));
         marks.AddRange(Split(view, board, place, lines));

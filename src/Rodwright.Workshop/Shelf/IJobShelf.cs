@@ -5,6 +5,7 @@ namespace Rodwright.Workshop.Shelf;
 /// <summary>
 /// Where jobs are kept, every revision of each for ever. A revision is written whole or not at all; when a method returns, what it wrote outlives the process.
 /// Safe for use by many at once. A job that is not there is null or false, never an exception; a store that cannot be reached is an exception.
+/// Texts must be such as <see cref="ShelfText.CanBeKept"/> allows; nothing is mended in silence.
 /// </summary>
 public interface IJobShelf
 {
@@ -12,9 +13,13 @@ public interface IJobShelf
     string Kind { get; }
 
     /// <summary>Puts a new job on the shelf, with its first revision.</summary>
+    /// <param name="first">The revision; its kind is <see cref="RevisionKind.Made"/>.</param>
+    /// <param name="stop">Gives up before the write; never half way.</param>
+    /// <exception cref="ArgumentException">Another kind, nobody's name, or a text that cannot be kept.</exception>
     Task<JobCard> Add(RevisionDraft first, CancellationToken stop = default);
 
     /// <summary>The jobs that match.</summary>
+    /// <exception cref="ArgumentException">The question is out of its bounds.</exception>
     Task<ShelfPage> Find(ShelfQuery query, CancellationToken stop = default);
 
     /// <summary>One job; null when there is none.</summary>
@@ -26,6 +31,7 @@ public interface IJobShelf
     /// <param name="draft">The revision.</param>
     /// <param name="stop">Gives up before the write; never half way.</param>
     /// <returns>Null when there is no such job.</returns>
+    /// <exception cref="ArgumentException">A kind that only the first revision may have, nobody's name, a text that cannot be kept, or a revision to be based on that the job never had.</exception>
     Task<SaveOutcome?> Save(Guid job, int basedOn, RevisionDraft draft, CancellationToken stop = default);
 
     /// <summary>All revisions of a job, oldest first; empty when there is no such job.</summary>
@@ -35,8 +41,11 @@ public interface IJobShelf
     Task<Revision?> Open(Guid job, int number, CancellationToken stop = default);
 
     /// <summary>Gives a revision a name, or takes it away with an empty one.</summary>
+    /// <returns>False when there is no such revision.</returns>
+    /// <exception cref="ArgumentException">A name that cannot be kept.</exception>
     Task<bool> Name(Guid job, int number, string name, CancellationToken stop = default);
 
-    /// <summary>Puts a job away, or takes it out again.</summary>
+    /// <summary>Puts a job away, or takes it out again; neither counts as a change of it.</summary>
+    /// <returns>False when there is no such job.</returns>
     Task<bool> Archive(Guid job, bool archived, CancellationToken stop = default);
 }

@@ -63,6 +63,48 @@ public class SolidMakerTests
     }
 
     [Fact]
+    public void A_bore_that_just_reaches_a_face_leaves_wood_on_both_sides_of_the_line()
+    {
+        // Bored from one edge 6 below the top, 12 across, through a pocket in the top and past a deeper one that it does not meet.
+        var end = new Frame3(new(70, 0, 0), new(0, 1, 0), new(0, 0, 1));
+        var bore = new Extrusion(end, Path2.Circle(new(100, -6), 6), 55);
+        var turned = new Extrusion(end, new([new(new(100, 0), 1), new(new(100, -12), 1)], true), 55);
+        var board = new Extrusion(Top, Path2.Rectangle(0, 0, 70, 200), 70);
+        var pocket = new Extrusion(Top, Path2.Rectangle(25, 70, 55, 130), 14);
+        var below = new Extrusion(end, Path2.Rectangle(80, -45, 120, -15), 49);
+        foreach (var cut in (Extrusion[])[bore, turned])
+        {
+            var circle = Path2.Polygon(cut.Outline.Flattened()).Area;
+            foreach (var (cuts, taken) in (List<(Extrusion[], double)>)[([cut], 55 * circle), ([cut, pocket], 25 * circle + 30 * 60 * 14), ([cut, pocket, below], 25 * circle + 30 * 60 * 14 + 49 * 40 * 30)])
+            {
+                var solid = SolidMaker.Of([board], cuts);
+                Assert.True(solid.IsWatertight);
+                Assert.Equal(70 * 200 * 70 - taken, solid.Volume, 1e-6);
+                Assert.Equal(solid.Volume, OfTriangles(solid), 1e-6);
+                Assert.All(solid.Faces.SelectMany(f => f.Loops), l => Assert.True(l.Length >= 3));
+            }
+        }
+    }
+
+    [Fact]
+    public void A_bend_as_slight_as_the_welding_of_corners_leaves_every_face_flat()
+    {
+        // An edge that runs on from an arc a third of a millimetre long: its middle stands 6e-6 off its chord.
+        foreach (var way in (double[])[1, -1])
+        {
+            var outline = new Path2([new(new(0, 0), way * 3.7e-5), new(new(0.31, 0)), new(new(272, -0.01)), new(new(272, 300)), new(new(0, 300))], true);
+            foreach (var path in (Path2[])[outline, outline.Mirrored()])
+            {
+                var solid = SolidMaker.Of(new Extrusion(Top, path, 27));
+                Assert.True(solid.IsWatertight);
+                foreach (var face in solid.Faces)
+                    foreach (var i in face.Outer) Assert.Equal(0, face.Normal.Dot(solid.Vertices[i] - solid.Vertices[face.Outer[0]]), 2e-7);
+                Assert.Equal(1, OfTriangles(solid) / solid.Volume, 1e-12);
+            }
+        }
+    }
+
+    [Fact]
     public void What_is_common_to_two_outlines_square_to_one_another()
     {
         // A gable: a rectangle seen from above, a triangle seen from the front.

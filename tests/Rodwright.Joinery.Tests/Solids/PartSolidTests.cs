@@ -39,6 +39,19 @@ public class PartSolidTests
         }
     }, iter: 150);
 
+    public static TheoryData<string> Close => [.. CloseJobs.All.Keys];
+
+    [Theory]
+    [MemberData(nameof(Close))]
+    public void Every_part_is_closed_and_has_its_volume_where_things_meet_within_a_hair(string close)
+    {
+        foreach (var part in Stair.SetOut(CloseJobs.All[close]).Value!.Kit.Parts)
+        {
+            Check(part);
+            Check(part.Mirrored());
+        }
+    }
+
     [Fact]
     public void The_other_hand_has_the_mirrored_solids() => Generated.Jobs.Sample(job =>
     {
@@ -96,6 +109,9 @@ public class PartSolidTests
         Assert.True(solid.IsWatertight, $"{part.Id} is not closed");
         var expected = PartVolume.Of(part);
         Assert.True(Math.Abs(solid.Volume / expected - 1) <= 1e-4, $"{part.Id}: {solid.Volume} is not {expected}");
+        foreach (var face in solid.Faces)
+            foreach (var i in face.Loops.SelectMany(l => l))
+                Assert.True(Math.Abs(face.Normal.Dot(solid.Vertices[i] - solid.Vertices[face.Outer[0]])) <= 1e-6, $"{part.Id} has a face that is not flat");
         var triangles = solid.Triangles();
         var volume = 0.0;
         for (var i = 0; i < triangles.Length; i += 3)

@@ -1,6 +1,7 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Rod.Stages;
+using Rodwright.Rod.Things;
 using Rodwright.Testing;
 using Xunit;
 
@@ -101,7 +102,7 @@ public sealed class StageNumbersTests
         foreach (var (board, tenon) in stair.Kit.Strings.SelectMany(b => b.Tenons.Select(t => (b, t))))
         {
             var end = tenon.IsUpper ? "upper" : "lower";
-            var cuts = lines.Where(l => l.Id.Contains("-cuts/", StringComparison.Ordinal) && l.Of == board.Part.Id).ToList();
+            var cuts = lines.Where(l => l.Id.Contains("-cuts/", StringComparison.Ordinal) && ThingId.PartOf(l.Of) == board.Part.Id).ToList();
             var band = cuts.Single(l => l.Id.EndsWith($"-band-{end}", StringComparison.Ordinal));
             var whole = Signed(band, 1) - Signed(band, 0);
             Assert.Equal(tenon.Top - tenon.Bottom, whole, Close);

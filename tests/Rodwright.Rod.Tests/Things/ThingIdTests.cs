@@ -1,3 +1,5 @@
+using Xunit;
+
 using Rodwright.Rod.Things;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Testing;

@@ -15,6 +15,10 @@ internal static class House
         ["Rodwright.Joinery"] = ["Rodwright.Stairs", "Rodwright.Geometry"],
         ["Rodwright.Drawings"] = ["Rodwright.Geometry"],
         ["Rodwright.Rod"] = ["Rodwright.Joinery", "Rodwright.Stairs", "Rodwright.Drawings", "Rodwright.Geometry"],
+        ["Rodwright.Pages"] = ["Rodwright.Workshop", "Rodwright.Rod", "Rodwright.Joinery", "Rodwright.Stairs", "Rodwright.Drawings", "Rodwright.Geometry"],
+        ["Rodwright.Store"] = ["Rodwright.Workshop"],
+        ["Rodwright.Store.Postgres"] = ["Rodwright.Store", "Rodwright.Workshop"],
+        ["Rodwright.Store.Sqlite"] = ["Rodwright.Store", "Rodwright.Workshop"],
         ["Rodwright.Workshop"] = ["Rodwright.Rod", "Rodwright.Joinery", "Rodwright.Stairs", "Rodwright.Drawings", "Rodwright.Geometry"],
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 

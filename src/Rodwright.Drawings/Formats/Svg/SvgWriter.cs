@@ -13,6 +13,9 @@ namespace Rodwright.Drawings.Formats.Svg;
 public sealed class SvgWriter : IMarkVisitor
 {
     private const int Decimals = 3; // a thousandth of a millimetre of paper
+    /// <summary>The embedded face, and what comes near it where a page has not got it.</summary>
+    internal const string Families = $"'{Lettering.Family}','DejaVu Sans','Arial Narrow',Arial,sans-serif";
+
     private readonly StringBuilder text = new(1 << 16);
     private readonly double paperHeight;
     private (Layer? Layer, string? Of, Pen? Pen) run;
@@ -36,6 +39,11 @@ public sealed class SvgWriter : IMarkVisitor
         writer.text.Append("</svg>\n");
         return writer.text.ToString();
     }
+
+    /// <summary>Marks for a page that themes them: one group without a root; see <see cref="SvgFragment"/> for what the page may count on.</summary>
+    /// <param name="marks">The marks, in drawing order.</param>
+    /// <param name="height">Where y is 0 for the page: y runs down from here, mm.</param>
+    public static string Fragment(IEnumerable<Mark> marks, double height) => SvgFragment.Write(marks, height);
 
     /// <inheritdoc/>
     public void Visit(StrokeMark mark)
@@ -134,7 +142,7 @@ public sealed class SvgWriter : IMarkVisitor
         var (w, h) = (Print(width), Print(height));
         text.Append("<svg xmlns=\"http://www.w3.org/2000/svg\"").Attribute("width", w + "mm").Attribute("height", h + "mm");
         text.Attribute("viewBox", $"0 0 {w} {h}").Append(" role=\"img\" stroke-linecap=\"round\" stroke-linejoin=\"round\"");
-        text.Attribute("font-family", $"'{Lettering.Family}','DejaVu Sans','Arial Narrow',Arial,sans-serif").Append(" xml:space=\"preserve\">");
+        text.Attribute("font-family", Families).Append(" xml:space=\"preserve\">");
         text.Append("<title>").Escaped(title).Append("</title>\n<rect class=\"paper\"").Attribute("width", w).Attribute("height", h).Append(" fill=\"#fff\"/>\n");
     }
 

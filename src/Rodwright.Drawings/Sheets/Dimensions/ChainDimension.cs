@@ -20,7 +20,7 @@ public static class ChainDimension
         var row = new DimensionRow(stops, line, style);
         var n = row.Stops.Count;
         if (n < 2) throw new ArgumentException("a chain has two stops at least", nameof(stops));
-        var marks = new List<Mark> { row.Stroke(style.Pen, row.Out(row.Station(0), 0), row.Out(row.Station(n - 1), 0)) };
+        var marks = new List<Mark> { row.Stroke(style.Pen, null, row.Out(row.Station(0), 0), row.Out(row.Station(n - 1), 0)) };
         for (var i = 0; i < n; i++)
         {
             if (row.Extension(i, style.Overrun) is { } extension) marks.Add(extension);
@@ -56,7 +56,7 @@ public static class ChainDimension
             var rise = tier == 0 ? style.Clear : Math.Max(style.Clear, style.Overrun) + 0.6 + (tier - 1) * pitch + style.TextHeight + style.Clear;
             yield return new(
                 row.Out(middle, rise + style.TextHeight / 2), text, style.TextHeight, Layer.Dimension,
-                HorizontalAnchor.Middle, VerticalAnchor.Middle, Reading.TurnOf(line.Along));
+                HorizontalAnchor.Middle, VerticalAnchor.Middle, Reading.TurnOf(line.Along), of: row.Stops[i + 1].Of);
         }
     }
 }

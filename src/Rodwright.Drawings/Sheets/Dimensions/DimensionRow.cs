@@ -29,14 +29,14 @@ internal sealed class DimensionRow
     /// <summary>Direction away from the features.</summary>
     public Vector2 Outward => away * line.Along.Left;
 
-    public StrokeMark Stroke(Pen pen, params IEnumerable<Point2> points) => new(Path2.Polyline(points), pen, Layer.Dimension);
+    public StrokeMark Stroke(Pen pen, string? of, params IEnumerable<Point2> points) => new(Path2.Polyline(points), pen, Layer.Dimension, of);
 
     /// <summary>The line from near a feature to the dimension line and past it; null when the feature lies on the line.</summary>
     public StrokeMark? Extension(int i, double past)
     {
         var reach = Math.Abs(line.LeftOf(Stops[i].At));
         var start = Math.Min(reach, Math.Max(reach - style.Gap, 0));
-        return start + past <= 0 ? null : Stroke(style.Pen, Out(Station(i), -start), Out(Station(i), past));
+        return start + past <= 0 ? null : Stroke(style.Pen, Stops[i].Of, Out(Station(i), -start), Out(Station(i), past));
     }
 
     /// <summary>The slash that ends a dimension line, leaning the way it is read.</summary>
@@ -45,6 +45,6 @@ internal sealed class DimensionRow
         var lean = (line.Along + line.Along.Left).Unit;
         if (Reading.IsReversed(line.Along)) lean = -lean;
         var at = line.At(Station(i));
-        return Stroke(style.SlashPen, at - style.Slash * lean, at + style.Slash * lean);
+        return Stroke(style.SlashPen, null, at - style.Slash * lean, at + style.Slash * lean);
     }
 }

@@ -28,12 +28,12 @@ public static class RunningDimension
         var crowded = Enumerable.Range(0, n).Any(i => IsMoved(i));
         var shoulder = style.Overrun + (crowded ? DogLeg : 0);
         var marks = new List<Mark>();
-        if (n > 1) marks.Add(row.Stroke(style.Pen, row.Out(stations[0], 0), row.Out(stations[^1], 0)));
+        if (n > 1) marks.Add(row.Stroke(style.Pen, null, row.Out(stations[0], 0), row.Out(stations[^1], 0)));
         for (var i = 0; i < n; i++)
         {
             if (row.Extension(i, IsMoved(i) ? style.Overrun : shoulder + 1) is { } extension) marks.Add(extension);
             if (IsMoved(i))
-                marks.Add(row.Stroke(style.Pen, row.Out(stations[i], style.Overrun), row.Out(places[i], shoulder), row.Out(places[i], shoulder + 1)));
+                marks.Add(row.Stroke(style.Pen, row.Stops[i].Of, row.Out(stations[i], style.Overrun), row.Out(places[i], shoulder), row.Out(places[i], shoulder + 1)));
             marks.Add(i == datum
                 ? new StrokeMark(Path2.Circle(row.Out(stations[i], 0), style.Slash * 0.85), style.SlashPen, Layer.Dimension)
                 : row.Slash(i));
@@ -51,6 +51,6 @@ public static class RunningDimension
         var figure = Number.Print(stop.Value, style.Decimals);
         var text = stop.Note.Length == 0 ? figure : reversed ? $"{stop.Note}  {figure}" : $"{figure}  {stop.Note}";
         var anchor = reversed ? HorizontalAnchor.End : HorizontalAnchor.Start;
-        return new(at, text, style.TextHeight, Layer.Dimension, anchor, VerticalAnchor.Middle, Reading.TurnOf(row.Outward));
+        return new(at, text, style.TextHeight, Layer.Dimension, anchor, VerticalAnchor.Middle, Reading.TurnOf(row.Outward), of: stop.Of);
     }
 }

@@ -1,0 +1,36 @@
+namespace Rodwright.Pages.Work;
+
+/// <summary>The views of a job, by their names in addresses.</summary>
+public static class ViewNames
+{
+    /// <summary>The rod on the board.</summary>
+    public const string Rod = "rod";
+
+    /// <summary>The stair in the round.</summary>
+    public const string Solid = "round";
+
+    /// <summary>The parts list.</summary>
+    public const string Parts = "parts";
+
+    /// <summary>The regulation, clause by clause.</summary>
+    public const string Regulation = "regulation";
+
+    /// <summary>The proof, joint by joint.</summary>
+    public const string Proof = "proof";
+
+    /// <summary>The sheets.</summary>
+    public const string Sheets = "sheets";
+
+    /// <summary>The revisions.</summary>
+    public const string History = "revisions";
+
+    /// <summary>All, in the order of the work, with what each is called.</summary>
+    public static IReadOnlyList<(string Name, string Title)> All { get; } =
+        [(Rod, "Rod"), (Solid, "In the round"), (Parts, "Parts"), (Regulation, "Regulation"), (Proof, "Proof"), (Sheets, "Sheets"), (History, "Revisions")];
+
+    /// <summary>The view of an address; the rod for a name that is none.</summary>
+    public static string Known(string? name) => All.FirstOrDefault(v => v.Name == name).Name ?? Rod;
+
+    /// <summary>What a view is called.</summary>
+    public static string Title(string name) => All.First(v => v.Name == name).Title;
+}

@@ -1,0 +1,22 @@
+import { ground, setGround } from './app/ground';
+import { watchConnection } from './app/reconnect';
+
+export { benchKeys } from './app/keys';
+export { light, wrong } from './app/light';
+export { person, setPerson } from './app/person';
+export { ground, setGround };
+
+document.documentElement.dataset.ground = ground();
+watchConnection();
+
+/** Shows a dialog of the page over everything else, or puts it away. */
+export function dialog(element: HTMLDialogElement, open: boolean) {
+    if (open && !element.open) element.showModal();
+    else if (!open && element.open) element.close();
+}
+
+/** Puts the focus somewhere, where the browser can see it. */
+export function focus(element: HTMLElement) {
+    element.focus();
+    element.scrollIntoView({ block: 'nearest' });
+}

@@ -1,0 +1,35 @@
+using Rodwright.Drawings.Marks;
+using Rodwright.Drawings.Sheets;
+using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
+using Rodwright.Rod.Pieces;
+
+namespace Rodwright.Rod.Board;
+
+/// <summary>A newel's four faces, whole: on the rod heights are true.</summary>
+internal static class NewelPiece
+{
+    private const double Before = 4; // before the floors' levels, mm of paper
+
+    public static PieceDraft Draw(BoardBench bench, Part part)
+    {
+        var lettering = BoardBench.Lettering;
+        var faces = new NewelFaces(bench.Stair, new(bench.Stair.Kit, part, NewelStretches.Whole(part)), lettering);
+        var f = bench.Scale.Factor;
+        var pitch = Math.Ceiling(faces.Column + part.Blank.Width * f);
+        return PieceDraft.Draw(
+            bench, new(part.Id, part.Mark, PieceName.Capital(part.Name), BoardPieceKind.Newel, [part.Id]),
+            PieceSpace.Of(new(0, 0, 0, part.Blank.Length), new(0, 0, NewelFaces.Beside + Before, 4 * pitch, lettering.Mark + 12, faces.Below), f),
+            space => [.. Enumerable.Range(0, 4).Select(i => new BoardFrame(new Placement(bench.Scale, Point2.Origin, Foot(space, i))))],
+            space =>
+            [
+                .. Enumerable.Range(0, 4).Select(i => new FillMark([At(space, i)], 0, Layer.Hit, part.Id)),
+                .. faces.Draw([0, 1, 2, 3], Foot(space, 0), pitch, f),
+            ],
+            (_, _) => []);
+
+        Point2 Foot(PieceSpace space, int face) => new(space.Left + face * pitch, space.Bottom);
+
+        Path2 At(PieceSpace space, int face) => new Placement(bench.Scale, Point2.Origin, Foot(space, face)).Map(part.Faces[face].Outline);
+    }
+}

@@ -1,0 +1,86 @@
+using System.IO.Compression;
+using System.Text;
+using Rodwright.Drawings.Formats;
+using Rodwright.Drawings.Formats.Pdf;
+using Rodwright.Drawings.Formats.Svg;
+using Rodwright.Drawings.Paper;
+using Rodwright.Drawings.Sheets;
+using Rodwright.Output;
+using Rodwright.Rod;
+using Rodwright.Rod.Packs;
+using Rodwright.Rod.Scenes;
+using Rodwright.Stairs.Jobs;
+using Rodwright.Workshop.Pictures;
+using Rodwright.Workshop.Sessions;
+using Rodwright.Workshop.Shelf;
+
+namespace Rodwright.Hosting.Files;
+
+/// <summary>Files of a revision: pictures, sheets, model, pack. A revision never changes, so what the browser has once fetched it need not fetch again.</summary>
+internal static class JobFiles
+{
+    public static void Map(IEndpointRouteBuilder pages)
+    {
+        var revision = pages.MapGroup("/jobs/{job:guid}/r/{number:int}");
+        revision.MapGet("/job.stair.json", (Guid job, int number, StairCache stairs) => With(stairs, job, number, (state, _) =>
+            Results.File(Encoding.UTF8.GetBytes(JobFile.Write(state.Job)), "application/json", FileNames.Of(state.Job.Title, ".stair.json"))));
+        revision.MapGet("/card.svg", (Guid job, int number, StairCache stairs, HttpContext context) => With(stairs, job, number, (state, _) =>
+        {
+            Keep(context);
+            return Results.Text(state.Stair is { } stair ? CardPicture.Of(stair) : CardPicture.None, "image/svg+xml");
+        }));
+        revision.MapGet("/stair.glb", (Guid job, int number, StairCache stairs) => WithStair(stairs, job, number, state =>
+            Results.File(StairModel.Write(state.Stair!).Bytes.ToArray(), "model/gltf-binary", FileNames.Of(state.Job.Title, ".glb"))));
+        revision.MapGet("/scene.glb", (Guid job, int number, StairCache stairs, HttpContext context) => WithStair(stairs, job, number, state =>
+        {
+            Keep(context);
+            return Results.File(StairScene.Write(state.Stair!).Bytes.ToArray(), "model/gltf-binary");
+        }));
+        revision.MapGet("/sheets/{name}.svg", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) =>
+            WithSheet(stairs, job, number, name, wishes, time, (_, sheet) => Results.Text(SvgWriter.Write(sheet), "image/svg+xml")));
+        revision.MapGet("/sheets/{name}.pdf", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) =>
+            WithSheet(stairs, job, number, name, wishes, time, (state, sheet) => Results.File(
+                new PdfFormat().Write(new SheetSet(sheet.Name, state.Job.Title, [sheet])).First().Bytes.ToArray(), "application/pdf", FileNames.Of($"{state.Job.Title} {sheet.Name}", ".pdf"))));
+        revision.MapGet("/print/{name}", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) =>
+            WithSheet(stairs, job, number, name, wishes, time, (state, sheet) => Results.Text(PrintPage.Of(state.Job.Title, sheet), "text/html", Encoding.UTF8)));
+        revision.MapGet("/pack.zip", (Guid job, int number, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) => WithStair(stairs, job, number, state =>
+            wishes.Read(state, time, out var refusal) is { } rod ? Zip(state, rod, wishes.Booklet == 1) : refusal!));
+        pages.MapGet("/print.css", PrintPage.Style);
+    }
+
+    private static async Task<IResult> With(StairCache stairs, Guid job, int number, Func<BenchState, object?, IResult> answer) =>
+        await stairs.Of(job, number) is { } state ? answer(state, null) : Results.NotFound();
+
+    private static async Task<IResult> WithStair(StairCache stairs, Guid job, int number, Func<BenchState, IResult> answer) =>
+        await stairs.Of(job, number) is { Stair: not null } state ? answer(state) : Results.NotFound();
+
+    private static Task<IResult> WithSheet(
+        StairCache stairs, Guid job, int number, string name, PrintWishes wishes, TimeProvider time, Func<BenchState, Sheet, IResult> answer) =>
+        WithStair(stairs, job, number, state =>
+        {
+            if (wishes.Read(state, time, out var refusal) is not { } rod) return refusal!;
+            return SheetCache.Of(rod).FirstOrDefault(s => s.Name == name) is { } sheet ? answer(state, sheet) : Results.NotFound();
+        });
+
+    private static void Keep(HttpContext context) => context.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
+
+    private static IResult Zip(BenchState state, RodJob rod, bool booklet)
+    {
+        var pack = Pack.Draw(rod, null, booklet);
+        var files = pack.Write(
+        [
+            new("job.stair.json", "application/json", Encoding.UTF8.GetBytes(JobFile.Write(state.Job))),
+            new("result.json", "application/json", Encoding.UTF8.GetBytes(StairJson.Write(state.Stair!, rod.Proof))),
+            StairModel.Write(state.Stair!),
+        ]);
+        using var memory = new MemoryStream();
+        using (var zip = new ZipArchive(memory, ZipArchiveMode.Create, leaveOpen: true)) foreach (var file in files) Add(zip, file);
+        return Results.File(memory.ToArray(), "application/zip", FileNames.Of(state.Job.Title, ".zip"));
+    }
+
+    private static void Add(ZipArchive zip, WrittenFile file)
+    {
+        using var stream = zip.CreateEntry(file.Name, CompressionLevel.Fastest).Open();
+        stream.Write(file.Bytes.Span);
+    }
+}
