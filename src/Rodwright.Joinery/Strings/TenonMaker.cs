@@ -24,7 +24,7 @@ internal static class TenonMaker
         }
         for (var i = 0; i < tenons.Count; i++)
         {
-            var length = Math.Min(BesideOther(tenons[i]), BeforeNotch(tenons[i]));
+            var length = Math.Min(Math.Min(BesideOther(tenons[i]), BeforeNotch(tenons[i])), BeforeHousings(tenons[i]));
             if (length >= tenons[i].Length - Tolerance.Same) continue;
             var (development, edges) = strings.First(s => s.Development.Sites.Contains(tenons[i].Site));
             tenons[i] = At(tenons[i].Site, edges, tenons[i].IsUpper, length);
@@ -80,9 +80,14 @@ internal static class TenonMaker
         {
             var other = tenons.Find(o => o.Newel == t.Newel && !ReferenceEquals(o, t));
             if (!t.IsUpper || other is null || other.Bottom > t.Top + 1 || other.Top < t.Bottom - 1) return t.Length;
-            var free = practice.Newel / 2 - other.Site.Thickness / 2 - practice.Tenon.Between;
+            // The mortice is deeper than the tenon: at least a millimetre stays between it and the other one.
+            var free = practice.Newel / 2 - other.Site.Thickness / 2 - Math.Max(practice.Tenon.Between, practice.Tenon.MorticeClearance + 1);
             return Math.Min(t.Length, free);
         }
+
+        // A turn's newel has housings in the faces the mortices point at.
+        double BeforeHousings(StringTenon t) => plan.Newels.First(n => n.Id == t.Newel).Role != NewelRole.Turn ? t.Length
+            : Math.Min(t.Length, practice.Newel - practice.NewelHousing - practice.Tenon.Between - practice.Tenon.MorticeClearance);
 
         // A top newel is notched over the trimmer; the mortice must not break out into the notch.
         double BeforeNotch(StringTenon t)

@@ -48,13 +48,13 @@ public class RemedyTests
         Assert.True(remedied.Count >= 20, report);
     }
 
-    private const int Count = 150;
+    private const int Count = 100;
 
     [Fact]
     public void What_would_free_a_job_that_is_refused_does_free_it()
     {
         var (codes, offered) = (new ConcurrentDictionary<string, int>(), new ConcurrentDictionary<string, int>());
-        Parallel.For(1, 2001, i =>
+        Parallel.For(1, 1001, i =>
         {
             var job = Pressed.Impossible.Generate(new PCG((uint)i, 20261204), null, out _);
             var refused = JobFile.Read(JobFile.Write(job));
@@ -74,6 +74,34 @@ public class RemedyTests
         var report = string.Join("\n", codes.OrderBy(p => p.Key, StringComparer.Ordinal).Select(p => $"{p.Key}: found {p.Value}, remedies {offered.GetValueOrDefault(p.Key)}"));
         TestContext.Current.SendDiagnosticMessage(report);
         Assert.True(offered.Count >= 12, report);
+    }
+
+    [Fact]
+    public void A_stair_that_does_not_go_together_has_a_breach_that_says_why()
+    {
+        var failed = 0;
+        Parallel.For(1, 601, i =>
+        {
+            var job = Pressed.Impossible.Generate(new PCG((uint)i, 20261205), null, out _);
+            if (JobFile.Read(JobFile.Write(job)).Value is not { } read || Stair.SetOut(read).Value is not { } stair || stair.Prove().Holds) return;
+            Interlocked.Increment(ref failed);
+            Assert.Contains(stair.Findings, f => f.Severity == Severity.Breach && f.Code is "RW2101" or "RW4001" or "RW4002" or "RW4003" or "RW4004" or "RW4006" or "RW4007" or "RW4013");
+        });
+        Assert.True(failed > 0);
+    }
+
+    [Theory]
+    [InlineData(0.6, 10, 88)]
+    [InlineData(0.9, 10, 119)]
+    [InlineData(0.9, 10, 136)]
+    public void Mortices_of_a_turn_s_newel_stay_clear_of_one_another_and_of_the_housings_beyond(double part, double clearance, double newel)
+    {
+        var landing = Samples.Job("quarter-landing");
+        var job = landing with { Practice = landing.Practice with { Newel = newel, Tenon = landing.Practice.Tenon with { Part = part, MorticeClearance = clearance } } };
+        Assert.True(Set(job).Prove().Holds);
+        Assert.True(Set(job with { Layout = job.Layout with { Sequence = [new Flight(0), .. job.Layout.Sequence.Skip(1)] }, Survey = new() { FloorToFloor = [1830] } }).Prove().Holds);
+
+        static Stair Set(Job job) => Stair.SetOut(job).Value!;
     }
 
     [Fact]
