@@ -120,8 +120,9 @@ public sealed class JobTests(Workshop workshop)
         var breach = visit.Page.Locator(".finding.breach", new() { Has = visit.Page.Locator(".remedy") }).First;
         var code = await breach.Locator(".code").InnerTextAsync();
         await visit.Picture("05-breach");
-        for (var i = 0; i < 6 && await visit.Page.Locator(".finding.breach .remedy").CountAsync() > 0; i++)
+        for (var i = 0; i < 6 && await visit.Page.Locator(".finding.breach").CountAsync() > 0; i++)
         {
+            // Remedies are tried once the page is drawn: the click waits for them.
             await visit.Page.Locator(".finding.breach .remedy").First.ClickAsync();
             await visit.Kept(3 + i);
         }
