@@ -82,7 +82,8 @@ internal static class NewelCutFacts
     {
         var at = cut.Shape.Bounds.Centre;
         var side = part.Blank.Width;
-        yield return Facts.Mm("centre, up from the foot", at.Y, Up, "", Working.Of(at.Y + foot) - foot);
+        yield return Facts.Mm("centre, up from the foot", at.Y, Up, "", tenon is null ? [] :
+            [Working.Of(tenon.Bottom) + Working.Of(tenon.Third) / 2 - foot, Working.Of(tenon.Top) - Working.Of(tenon.Third) / 2 - foot, Working.Of(at.Y + foot) - foot]);
         yield return Facts.Mm("centre, from the left arris", at.X, Over, "practice.tenon.pegBack", tenon is null ? [] : [Working.Of(side) - tenon.PegBack]);
         if (tenon is null) yield break;
         yield return Facts.Mm("from the string's shoulder", tenon.PegBack, Why.Rule("never more than half the tenon, and clear of another string's mortice"), "practice.tenon.pegBack");

@@ -10,7 +10,7 @@ internal static class NewelPick
     public static Pick? Of(PickBench bench, string id)
     {
         if (bench.Part(id) is not { Kind: PartKind.Newel } part || bench.Plan.Newels.FirstOrDefault(n => n.Id == id) is not { } site) return null;
-        return Draft.Pick(id, part.Name, $"newel, mark {part.Mark}", Relations.CutsFor(bench, id), [.. Sizes(bench, part, site), .. Place(bench, site)]);
+        return Draft.Pick(id, part.Name, $"newel, mark {part.Mark}", Relations.Framed(bench, id), [.. Sizes(bench, part, site), .. Place(bench, site)]);
     }
 
     /// <summary>Where its centre stands.</summary>

@@ -31,7 +31,8 @@ internal static class StringCutFacts
         {
             var centre = (from + to) / 2;
             yield return Facts.Mm("centre, along", centre, along, "practice.tenon.pegBack", tenon is null ? [] : tenon.IsUpper ? [Working.Of(tenon.Shoulder) + tenon.PegBack - tenon.Practice.Draw] : [Working.Of(tenon.Shoulder) - tenon.PegBack + tenon.Practice.Draw]);
-            yield return Facts.Mm("centre, up", box.Centre.Y, up);
+            yield return Facts.Mm("centre, up", box.Centre.Y, up + ", in the middle of the tenon or as near as the newel's other joints allow", "",
+                tenon is null ? [] : [Working.Of(tenon.Bottom) + Working.Of(tenon.Third) / 2, Working.Of(tenon.Top) - Working.Of(tenon.Third) / 2]);
             if (tenon is not null) yield return Facts.Mm("from the shoulder", tenon.PegBack - tenon.Practice.Draw, Why.Rule("nearer the shoulder than in the newel by the draw"), "practice.tenon.draw", Working.Of(tenon.PegBack) - tenon.Practice.Draw);
             yield break;
         }

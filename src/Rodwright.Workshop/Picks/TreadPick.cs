@@ -13,7 +13,7 @@ internal static class TreadPick
         if (bench.Number(id, "tread-") is not { } k || bench.Part(id) is not { } part) return null;
         return Draft.Pick(id, part.Name, $"{(part.Kind == PartKind.TaperedTread ? "tapered tread" : "tread")}, mark {part.Mark}",
             [.. Relations.Step(bench, k), ThingId.Going(k), .. Relations.CutsFor(bench, id)],
-            [bench.Level("height of its surface", k), .. Board(bench, part), .. GoingFacts.Of(bench, k), .. part.Kind == PartKind.TaperedTread ? [] : TreadOutline.Corners(part)]);
+            [bench.Level("height of its surface", k), .. Board(bench, part), .. GoingFacts.Of(bench, k), .. TreadOutline.Corners(part)]);
     }
 
     private static IEnumerable<Fact> Board(PickBench bench, Part part)
