@@ -68,7 +68,7 @@ internal static class NewelPick
             var riser = plan.RiserLines.FirstOrDefault(r => r.Up.Dot(s.Face.Along) > 1 - 1e-9);
             if (riser is null) continue;
             var along = s.Face.Station(site.Centre) - s.Face.Station(riser.Inner);
-            yield return Working.Of(riser.Number) * plan.Rise + (Working.Of(along) + practice.Nosing) * plan.Rise / plan.Going;
+            yield return Working.Of(riser.Number) * plan.Rise + (Working.Of(practice.Nosing) + along) * plan.Rise / plan.Going;
         }
         for (var k = 1; k <= plan.Risers; k++) yield return Working.Of(k) * plan.Rise;
     }

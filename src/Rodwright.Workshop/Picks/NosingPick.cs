@@ -40,7 +40,7 @@ internal static class NosingPick
     {
         yield return Facts.Given("practice.nosingPiece", bench.Practice.NosingPiece);
         yield return Facts.Mm("thickness", piece.Blank.Thickness, Why.Field("practice.tread"), "practice.tread");
-        yield return Facts.Mm("length of the piece", piece.Blank.Length, Why.Rule("between the faces, and its ends into their housings"), "", TreadOutline.Length(bench, piece));
+        yield return Facts.Mm("length of the piece", piece.Blank.Length, Why.Rule("between the faces, and its ends into their housings"), "", [.. TreadOutline.Length(bench, piece)]);
         yield return Facts.Mm("width of the piece", piece.Blank.Width, Why.Rule("front to back, the nosing included"), "practice.nosingPiece");
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Rodwright.Rod.Stages;
 
 namespace Rodwright.Workshop.Picks;
@@ -8,7 +9,14 @@ internal static class StageFacts
     // Corners of a tread are told with the tread.
     private const string Corners = "outline";
 
-    public static IEnumerable<Fact> Of(PickBench bench, string id)
+    /// <summary>Those distances that are not told yet.</summary>
+    public static IEnumerable<Fact> Beyond(PickBench bench, string id, ImmutableArray<Fact> known)
+    {
+        var figures = known.Select(f => f.Value).ToHashSet();
+        return Of(bench, id).Where(f => !figures.Contains(f.Value));
+    }
+
+    private static IEnumerable<Fact> Of(PickBench bench, string id)
     {
         var told = new HashSet<(string, string, double, string)>();
         foreach (var stage in bench.Stages.Stages)

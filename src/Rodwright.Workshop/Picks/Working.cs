@@ -28,6 +28,8 @@ internal sealed class Working
         this.isFigure = isFigure;
     }
 
+    private bool IsNothing => isFigure && exact == 0;
+
     private enum Rank
     {
         Sum,
@@ -49,11 +51,11 @@ internal sealed class Working
 
     public static implicit operator Working(int value) => Of(value);
 
-    public static Working operator +(Working a, Working b) => b.isFigure && b.exact < 0
+    public static Working operator +(Working a, Working b) => b.IsNothing ? a : b.isFigure && b.exact < 0
         ? a - Of(-b.exact)
         : new(Rank.Sum, a.exact + b.exact, d => Join(a.In(d, Rank.Sum), " + ", b.In(d, Rank.Sum), (x, y) => x + y));
 
-    public static Working operator -(Working a, Working b) => b.isFigure && b.exact < 0
+    public static Working operator -(Working a, Working b) => b.IsNothing ? a : b.isFigure && b.exact < 0
         ? a + Of(-b.exact)
         : new(Rank.Sum, a.exact - b.exact, d => Join(a.In(d, Rank.Sum), " − ", b.In(d, Rank.Product), (x, y) => x - y));
 
