@@ -39,17 +39,10 @@ public static class GraphCut
     {
         if (Math.Abs(x - a.X) <= 1e-12) return a;
         if (Math.Abs(x - b.X) <= 1e-12) return b;
-        if (bulge == 0 || x < a.X || x > b.X) return a.Towards(b, (x - a.X) / (b.X - a.X));
-        var arc = Arc2.FromBulge(a, b, bulge);
-        var rise = Math.Sqrt(Math.Max(0, arc.Radius * arc.Radius - (x - arc.Centre.X) * (x - arc.Centre.X)));
-        // Running in +x, an anticlockwise arc is the lower half of its circle.
-        return new(x, arc.Centre.Y + (bulge > 0 ? -rise : rise));
+        var onChord = a.Towards(b, (x - a.X) / (b.X - a.X));
+        if (bulge == 0 || x < a.X || x > b.X) return onChord;
+        return new(x, onChord.Y + new ChordArc(a, b, bulge).Reach(onChord, new(0, 1)));
     }
 
-    private static double Part(Point2 a, Point2 b, double bulge, Point2 start, Point2 end)
-    {
-        if (bulge == 0) return 0;
-        var arc = Arc2.FromBulge(a, b, bulge);
-        return Angle.Tan(Math.IEEERemainder((end - arc.Centre).Direction - (start - arc.Centre).Direction, 2 * Math.PI) / 4);
-    }
+    private static double Part(Point2 a, Point2 b, double bulge, Point2 start, Point2 end) => bulge == 0 ? 0 : Angle.Tan(new ChordArc(a, b, bulge).Turn(start, end) / 4);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace Rodwright.Geometry;
 
@@ -17,11 +18,15 @@ public sealed class Path2
 
     /// <summary>A path through the given vertices. Edges too shallow to be arcs (<see cref="Tolerance.Straight"/>), or without length, are straight.</summary>
     /// <exception cref="ArgumentException">Fewer than two vertices.</exception>
-    public Path2(IEnumerable<Vertex2> vertices, bool closed)
+    public Path2(IEnumerable<Vertex2> vertices, bool closed) : this([.. vertices], closed, nameof(vertices))
     {
-        Vertices = [.. vertices];
+    }
+
+    private Path2(ImmutableArray<Vertex2> vertices, bool closed, string name)
+    {
+        Vertices = vertices;
         Closed = closed;
-        if (Vertices.Length < 2) throw new ArgumentException("a path has at least two vertices", nameof(vertices));
+        if (Vertices.Length < 2) throw new ArgumentException("a path has at least two vertices", name);
         for (var i = 0; i < Vertices.Length; i++)
         {
             if (Vertices[i].Bulge == 0) continue;
@@ -55,7 +60,7 @@ public sealed class Path2
             for (var i = 0; i < EdgeCount; i++)
             {
                 var (a, b, bulge) = Edge(i);
-                sum += bulge == 0 ? a.DistanceTo(b) : Arc2.FromBulge(a, b, bulge).Length;
+                sum += bulge == 0 ? a.DistanceTo(b) : new ChordArc(a, b, bulge).Length;
             }
             return sum;
         }
@@ -71,9 +76,7 @@ public sealed class Path2
             {
                 var (a, b, bulge) = (Vertices[i].At, Vertices[(i + 1) % Vertices.Length].At, Vertices[i].Bulge);
                 twice += a.X * b.Y - b.X * a.Y;
-                if (bulge == 0) continue;
-                var arc = Arc2.FromBulge(a, b, bulge);
-                twice += arc.Radius * arc.Radius * (arc.Sweep - Angle.Sin(arc.Sweep));
+                if (bulge != 0) twice += 2 * new ChordArc(a, b, bulge).SegmentArea;
             }
             return twice / 2;
         }
@@ -94,7 +97,12 @@ public sealed class Path2
         new([new(centre + new Vector2(radius, 0), 1), new(centre - new Vector2(radius, 0), 1)], true);
 
     /// <summary>The path with every vertex carried to another place by a rigid, unmirrored motion.</summary>
-    public Path2 Moved(Func<Point2, Point2> motion) => new(Vertices.Select(v => new Vertex2(motion(v.At), v.Bulge)), Closed);
+    public Path2 Moved(Func<Point2, Point2> motion)
+    {
+        var moved = new Vertex2[Vertices.Length];
+        for (var i = 0; i < moved.Length; i++) moved[i] = new(motion(Vertices[i].At), Vertices[i].Bulge);
+        return new(ImmutableCollectionsMarshal.AsImmutableArray(moved), Closed, "");
+    }
 
     /// <summary>The path moved by a displacement.</summary>
     public Path2 Moved(Vector2 by) => Moved(p => p + by);
@@ -132,9 +140,8 @@ public sealed class Path2
             points.Add(Vertices[i].At);
             if (Vertices[i].Bulge == 0 || (!Closed && i == Vertices.Length - 1)) continue;
             var (a, b, bulge) = Edge(i);
-            var arc = Arc2.FromBulge(a, b, bulge);
-            var step = 2 * Angle.Acos(1 - Math.Min(1, chord / arc.Radius));
-            var n = Math.Max(2, (int)Math.Ceiling(Math.Abs(arc.Sweep) / step));
+            var arc = new ChordArc(a, b, bulge);
+            var n = arc.Chords(chord);
             for (var k = 1; k < n; k++) points.Add(arc.At((double)k / n));
         }
         return points;
@@ -160,7 +167,7 @@ public sealed class Path2
         for (var i = 0; i < EdgeCount; i++)
         {
             var (a, b, bulge) = Edge(i);
-            best = Math.Min(best, bulge == 0 ? ToSegment(p, a, b) : ToArc(p, a, b, bulge));
+            best = Math.Min(best, bulge == 0 ? ToSegment(p, a, b) : new ChordArc(a, b, bulge).DistanceTo(p));
         }
         return best;
     }
@@ -173,18 +180,6 @@ public sealed class Path2
         return p.DistanceTo(a + t * d);
     }
 
-    private static double ToArc(Point2 p, Point2 a, Point2 b, double bulge)
-    {
-        var arc = Arc2.FromBulge(a, b, bulge);
-        var turn = (p - arc.Centre).Direction - arc.Start;
-        if (arc.Sweep < 0) turn = -turn;
-        turn = Math.IEEERemainder(turn, 2 * Math.PI);
-        if (turn < 0) turn += 2 * Math.PI;
-        return turn <= Math.Abs(arc.Sweep)
-            ? Math.Abs(p.DistanceTo(arc.Centre) - arc.Radius)
-            : Math.Min(p.DistanceTo(a), p.DistanceTo(b));
-    }
-
     private Box2 FindBounds()
     {
         var box = Box2.Of(Vertices.Select(v => v.At));
@@ -192,13 +187,13 @@ public sealed class Path2
         {
             var (a, b, bulge) = Edge(i);
             if (bulge == 0) continue;
-            var arc = Arc2.FromBulge(a, b, bulge);
+            var arc = new ChordArc(a, b, bulge);
             for (var q = 0; q < 4; q++)
             {
                 var turn = Math.IEEERemainder(q * Math.PI / 2 - arc.Start, 2 * Math.PI);
                 if (arc.Sweep < 0) turn = -turn;
                 if (turn < 0) turn += 2 * Math.PI;
-                if (turn <= Math.Abs(arc.Sweep)) box = box.With(arc.Centre + arc.Radius * Vector2.At(q * Math.PI / 2));
+                if (turn <= Math.Abs(arc.Sweep)) box = box.With(arc.At(turn / Math.Abs(arc.Sweep)));
             }
         }
         return box;

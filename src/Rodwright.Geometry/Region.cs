@@ -45,7 +45,9 @@ public static class Region
     /// <summary>Remembers which chord came from which arc, to put arcs back after an overlay.</summary>
     private sealed class ArcMemory
     {
-        private readonly List<Arc2> arcs = [];
+        private const double Near = 1e-6; // mm: what lies this near an arc lies on it
+
+        private readonly List<(ChordArc Arc, double Chord)> arcs = [];
 
         public ArcMemory(IReadOnlyList<Path2> paths)
         {
@@ -54,7 +56,9 @@ public static class Region
                 for (var i = 0; i < path.EdgeCount; i++)
                 {
                     var (a, b, bulge) = path.Edge(i);
-                    if (bulge != 0) arcs.Add(Arc2.FromBulge(a, b, bulge));
+                    if (bulge == 0) continue;
+                    var arc = new ChordArc(a, b, bulge);
+                    arcs.Add((arc, a.DistanceTo(arc.At(1.0 / arc.Chords(Tolerance.Chord)))));
                 }
             }
         }
@@ -86,7 +90,7 @@ public static class Region
                 var i = (start + k) % n;
                 var run = 1;
                 if (owner[i] != -1) while (k + run < n && owner[(i + run) % n] == owner[i]) run++;
-                vertices.Add(new(points[i], owner[i] == -1 ? 0 : BulgeOf(arcs[owner[i]], points, i, run)));
+                vertices.Add(new(points[i], owner[i] == -1 ? 0 : BulgeOf(arcs[owner[i]].Arc, points, i, run)));
                 k += run;
             }
             return vertices.Count > 2 || vertices.Any(v => v.Bulge != 0) ? new(vertices, true) : null;
@@ -120,31 +124,18 @@ public static class Region
         {
             for (var i = 0; i < arcs.Count; i++)
             {
-                var arc = arcs[i];
-                if (Math.Abs(a.DistanceTo(arc.Centre) - arc.Radius) > 1e-6 || Math.Abs(b.DistanceTo(arc.Centre) - arc.Radius) > 1e-6) continue;
-                // A side that merely joins two points of the arc leaves it by more than one of its chords does.
-                if (arc.Radius - a.Towards(b, 0.5).DistanceTo(arc.Centre) > Tolerance.Chord + 1e-6) continue;
-                if (Within(arc, a) && Within(arc, b)) return i;
+                var (arc, longest) = arcs[i];
+                // A side that merely joins two points of the arc is longer than one of its chords.
+                if (a.DistanceTo(b) <= longest + Near && arc.Holds(a, Near) && arc.Holds(b, Near)) return i;
             }
             return -1;
         }
 
-        private static bool Within(Arc2 arc, Point2 p)
-        {
-            var turn = Math.IEEERemainder((p - arc.Centre).Direction - arc.Start, 2 * Math.PI) * Math.Sign(arc.Sweep);
-            if (turn < -1e-7) turn += 2 * Math.PI;
-            return turn <= Math.Abs(arc.Sweep) + 1e-7;
-        }
-
         /// <summary>Bulge of the arc that <paramref name="run"/> chords from point <paramref name="first"/> stand for. Added up chord by chord: it may be more than half a turn.</summary>
-        private static double BulgeOf(Arc2 arc, List<Point2> points, int first, int run)
+        private static double BulgeOf(ChordArc arc, List<Point2> points, int first, int run)
         {
             var turn = 0.0;
-            for (var k = first; k < first + run; k++)
-            {
-                var (a, b) = (points[k % points.Count] - arc.Centre, points[(k + 1) % points.Count] - arc.Centre);
-                turn += Angle.Atan2(a.Cross(b), a.Dot(b));
-            }
+            for (var k = first; k < first + run; k++) turn += arc.Turn(points[k % points.Count], points[(k + 1) % points.Count]);
             return Angle.Tan(turn / 4);
         }
     }

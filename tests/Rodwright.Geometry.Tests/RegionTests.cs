@@ -92,15 +92,31 @@ public class RegionTests
         Assert.Equal(2.5, back.Vertices.Max(v => v.Bulge), 9);
     }
 
-    [Fact]
-    public void A_straight_side_between_two_points_of_an_arc_stays_straight()
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(1e-5)]
+    [InlineData(2e-8)]
+    public void A_straight_side_between_two_points_of_an_arc_stays_straight(double bulge)
     {
-        // A shallow segment: chord 200, sagitta 10, so that the chord is under half the radius.
-        var segment = new Path2([new(new(0, 0), 0.1), new(new(200, 0))], true);
+        // Shallow segments: chord 200, sagitta 10 or less, so that the chord is under half the radius.
+        var segment = new Path2([new(new(0, 0), bulge), new(new(200, 0))], true);
         var back = Assert.Single(Region.Union([segment]));
         Assert.Equal(segment.Area, back.Area, 6);
         Assert.Equal(1, back.Vertices.Count(v => v.Bulge != 0));
         Assert.Equal(1, back.Vertices.Count(v => v.Bulge == 0));
+    }
+
+    [Theory]
+    [InlineData(2e-8)]
+    [InlineData(-3e-7)]
+    [InlineData(1e-5)]
+    public void An_arc_whose_centre_lies_thousands_of_kilometres_off_comes_back_an_arc(double bulge)
+    {
+        var path = new Path2([new(new(880, 0), bulge), new(new(312, 288)), new(new(-256, 729)), new(new(-683, 19), bulge), new(new(627, -358))], true);
+        var back = Assert.Single(Region.Union([path]));
+        Assert.Equal(path.Vertices.Length, back.Vertices.Length);
+        Assert.All(back.Vertices.Where(v => v.Bulge != 0), v => Assert.Equal(1, v.Bulge / bulge, 1e-4));
+        Assert.Equal(2, back.Vertices.Count(v => v.Bulge != 0));
     }
 
     [Fact]

@@ -1,6 +1,5 @@
 using Rodwright.Store.Saver;
 using Rodwright.Store.Sqlite;
-using Rodwright.Workshop.Shelf;
 
 // Rodwright.Store.Saver FILE [TITLE]: does nothing but save. One job, made if the store has none, gets revision after revision until somebody ends the process;
 // the number of each is printed once it has been acknowledged, and not before. With a title the job is made under it and the program is done.
@@ -12,11 +11,11 @@ if (args is [_, var title])
 }
 var found = await shelf.Find(new());
 var job = found.Cards.IsEmpty ? await shelf.Add(WholeText.Draft(1)) : found.Cards[0];
+Console.WriteLine(job.Revision);
 while (true)
 {
-    Console.Out.WriteLine(job.Revision);
     var outcome = await shelf.Save(job.Id, job.Revision, WholeText.Draft(job.Revision + 1));
-    // Somebody else saving the same job: who is second goes on from what is there.
+    // Where somebody else saves the same job and was first, it goes on from what is there.
     job = outcome!.Card;
-    if (!outcome.Kept) Console.Out.WriteLine("second");
+    if (outcome.Kept) Console.WriteLine(job.Revision);
 }

@@ -45,7 +45,7 @@ public static class PartSolid
     /// What a rounded edge leaves: nothing before the line; both arrises of the edge are rounded to the radius, which makes a half-round when it is half the thickness. Seen along the
     /// edge: x into the wood from the line, y up from the back of the face.
     /// </summary>
-    private static Extrusion Rounded(PartFace face, Cut cut)
+    internal static Extrusion Rounded(PartFace face, Cut cut)
     {
         var (from, to, _) = cut.Shape.Edge(0);
         if (Line2.Between(from, to).LeftOf(face.Outline.Bounds.Centre) < 0) (from, to) = (to, from);

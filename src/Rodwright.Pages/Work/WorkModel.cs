@@ -38,7 +38,7 @@ public sealed class WorkModel(JobSession session, PageScript script) : IDisposab
         get
         {
             if (Drawn.Stair is not { } stair) return null;
-            if (!ReferenceEquals(board.Stair, stair)) board = (stair, RodBoard.Of(stair));
+            if (!ReferenceEquals(board.Stair, stair)) board = (stair, RodBoard.Of(stair, before: board.Board));
             return board.Board;
         }
     }

@@ -3,142 +3,99 @@ using Rodwright.Geometry;
 namespace Rodwright.Rod.Board;
 
 /// <summary>
-/// Lays pieces out on the board: rows from the top, in the order of the stages, perhaps one group below the plan; such that the board comes out well shaped
-/// and little of it is bare. Judged by sizes in coarse steps, so that a small change of a number leaves every piece in its row.
+/// Lays pieces out on the board: plan and strings first, newels in a row, tapered steps in a row or a few; each as high as it goes, then as far to the
+/// left, on a board as wide as gives it a good shape and leaves little of it bare. Sizes count in coarse steps, so that a small change of a number moves
+/// no neighbour.
 /// </summary>
 internal static class BoardLayout
 {
     private const double Margin = 20; // round all, mm
-    private const double Gap = 20; // between pieces, mm
-    private const double Coarse = 60; // mm
-    private const int MostRows = 4;
-    private const int LongRow = 4;
+    private const double Gap = 20; // least between pieces, mm
+    private const double Coarse = 20; // mm
     private const double Shape = 1.55; // width to height that suits a screen and a wall
+    private const double Slack = 0.06; // off that shape, as a logarithm, that costs nothing
 
     /// <summary>The board's size, and the lower left corner of each piece.</summary>
     /// <param name="pieces">In order, the plan first.</param>
-    /// <param name="mirrored">Whether rows run from right to left.</param>
+    /// <param name="mirrored">Whether they run from the right.</param>
     public static (Vector2 Size, IReadOnlyList<Point2> Corners) Lay(IReadOnlyList<PieceDraft> pieces, bool mirrored)
     {
-        Arrangement? best = null;
-        var least = double.PositiveInfinity;
-        foreach (var arrangement in All(pieces))
+        var cells = pieces.Select(p => new Cell(Up(p.Width + Gap), Up(p.Height + Gap))).ToArray();
+        var (best, least) = (new Found(0, 0, []), double.PositiveInfinity);
+        foreach (var blocks in Orders(pieces, cells))
         {
-            var cost = Cost(pieces, arrangement);
-            if (cost < least - 1e-9) (best, least) = (arrangement, cost);
-        }
-        return Place(pieces, best!, mirrored);
-    }
-
-    /// <summary>Rows of columns of rows of pieces: only the plan's column has more than one row.</summary>
-    private sealed record Arrangement(IReadOnlyList<IReadOnlyList<IReadOnlyList<IReadOnlyList<int>>>> Rows);
-
-    private static IEnumerable<Arrangement> All(IReadOnlyList<PieceDraft> pieces)
-    {
-        var kinds = pieces.Skip(1).Select(p => (BoardPieceKind?)p.Kind).Distinct().Prepend(null);
-        foreach (var below in kinds)
-        {
-            var under = Enumerable.Range(1, pieces.Count - 1).Where(i => pieces[i].Kind == below).ToList();
-            var rest = Enumerable.Range(1, pieces.Count - 1).Except(under).ToList();
-            // Rows break between groups; a long row of like pieces may break within.
-            var breaks = Enumerable.Range(0, rest.Count)
-                .Where(i => i == 0 || pieces[rest[i]].Kind != pieces[rest[i - 1]].Kind || rest.Count(r => pieces[r].Kind == pieces[rest[i]].Kind) > LongRow).ToList();
-            foreach (var at in Some(breaks, MostRows - 1))
+            var (widest, whole) = (blocks.Max(b => b.Size.Width), blocks.Sum(b => b.Size.Width));
+            var area = cells.Sum(c => c.Width * c.Height);
+            // Narrower boards come out upright, wider ones mostly bare.
+            var square = Math.Sqrt(area);
+            for (var width = Math.Min(whole, Math.Max(widest, Up(1.1 * square))); width <= Math.Min(whole, Math.Max(2 * square, widest)); width += 2 * Coarse)
             {
-                var rows = new List<IReadOnlyList<IReadOnlyList<IReadOnlyList<int>>>>();
-                var from = 0;
-                foreach (var to in at.Append(rest.Count))
-                {
-                    rows.Add(Row(pieces, rest[from..to], rows.Count == 0 ? under : null));
-                    from = to;
-                }
-                yield return new(rows);
+                var tops = new Point2[blocks.Count];
+                var (across, deep) = new Skyline(width).Place(blocks, tops);
+                var cost = 2 * Math.Max(0, Math.Abs(Math.Log((across + Gap) / (deep + Gap) / Shape)) - Slack) + (1 - area / (across * deep)) + 0.03 * Ragged(blocks, tops);
+                if (cost >= least - 1e-9) continue;
+                least = cost;
+                best = new(across, deep, [.. blocks.SelectMany((b, i) => b.Pieces.Select(p => (p.Index, At: tops[i] + p.Offset))).OrderBy(p => p.Index).Select(p => p.At)]);
             }
         }
+        var size = new Vector2(best.Width - Gap + 2 * Margin, best.Height - Gap + 2 * Margin);
+        return (size,
+        [
+            .. pieces.Select((p, i) => new Point2(
+                mirrored ? size.X - Margin - best.Tops[i].X - p.Width : Margin + best.Tops[i].X, size.Y - Margin - best.Tops[i].Y - p.Height)),
+        ]);
     }
 
-    /// <summary>Pieces side by side; those of one kind one below another, as many as the tallest piece of the row leaves room for.</summary>
-    private static List<IReadOnlyList<IReadOnlyList<int>>> Row(IReadOnlyList<PieceDraft> pieces, List<int> row, List<int>? underPlan)
+    /// <summary>The places of an earlier board, if the pieces still go there; null when they do not.</summary>
+    public static (Vector2 Size, IReadOnlyList<Point2> Corners)? Keep(IReadOnlyList<PieceDraft> pieces, RodBoard before, bool mirrored)
     {
-        var columns = new List<IReadOnlyList<IReadOnlyList<int>>>();
-        var tallest = row.Select(i => Up(pieces[i].Height)).DefaultIfEmpty(0).Max();
-        if (underPlan is not null)
+        if (!pieces.Select(p => p.Id).SequenceEqual(before.Pieces.Select(p => p.Id))) return null;
+        // Held by the upper corner they were laid from.
+        var places = pieces.Zip(before.Pieces, (p, old) =>
         {
-            columns.Add(underPlan.Count == 0 ? [[0]] : [[0], underPlan]);
-            tallest = Math.Max(tallest, Up(pieces[0].Height) + underPlan.Select(i => Up(pieces[i].Height)).DefaultIfEmpty(0).Max());
-        }
-        var (open, high) = (new List<IReadOnlyList<int>>(), 0.0);
-        foreach (var i in row)
+            var x = mirrored ? old.Place.MaxX - p.Width : old.Place.MinX;
+            return new Box2(x, old.Place.MaxY - p.Height, x + p.Width, old.Place.MaxY);
+        }).ToList();
+        var board = new Box2(Margin / 2, Margin / 2, before.Width - Margin / 2, before.Height - Margin / 2);
+        for (var i = 0; i < places.Count; i++)
         {
-            var own = Up(pieces[i].Height);
-            if (open.Count > 0 && pieces[open[^1][0]].Kind == pieces[i].Kind && high + own <= 1.15 * tallest)
-            {
-                open.Add([i]);
-                high += own;
-                continue;
-            }
-            columns.Add(open = [[i]]);
-            high = own;
+            if (!board.Holds(places[i])) return null;
+            for (var j = i + 1; j < places.Count; j++) if (places[i].Grown(Gap / 2).Overlaps(places[j])) return null;
         }
-        return columns;
+        return (new(before.Width, before.Height), [.. places.Select(p => new Point2(p.MinX, p.MinY))]);
     }
 
-    private static IEnumerable<int[]> Some(List<int> places, int most, int from = 0)
+    /// <summary>What may be tried: steps in one row, two or more, before the newels or after them.</summary>
+    private static IEnumerable<IReadOnlyList<Block>> Orders(IReadOnlyList<PieceDraft> pieces, Cell[] cells)
     {
-        yield return [];
-        if (most == 0) yield break;
-        for (var at = from; at < places.Count; at++)
-            foreach (var rest in Some(places, most - 1, at + 1)) yield return [places[at], .. rest];
-    }
-
-    private static double Cost(IReadOnlyList<PieceDraft> pieces, Arrangement arrangement)
-    {
-        var (size, corners) = Corners(arrangement, i => Up(pieces[i].Width), i => Up(pieces[i].Height));
-        var filled = pieces.Sum(p => Up(p.Width) * Up(p.Height)) / (size.X * size.Y);
-        var off = Math.Abs(Math.Log(size.X / size.Y / Shape));
-        return 1.5 * Math.Max(0, off - 0.06) + (1 - filled);
-    }
-
-    private static double Up(double size) => Math.Ceiling(size / Coarse) * Coarse;
-
-    private static (Vector2 Size, IReadOnlyList<Point2> Corners) Place(IReadOnlyList<PieceDraft> pieces, Arrangement arrangement, bool mirrored)
-    {
-        var (size, corners) = Corners(arrangement, i => pieces[i].Width, i => pieces[i].Height);
-        return mirrored ? (size, [.. corners.Select((c, i) => new Point2(size.X - c.X - pieces[i].Width, c.Y))]) : (size, corners);
-    }
-
-    private static (Vector2 Size, Point2[] Corners) Corners(Arrangement arrangement, Func<int, double> width, Func<int, double> height)
-    {
-        var corners = new Point2[arrangement.Rows.Sum(r => r.Sum(c => c.Sum(p => p.Count)))];
-        var (across, y) = (0.0, -Margin);
-        foreach (var row in arrangement.Rows)
+        List<int> Of(BoardPieceKind kind) => [.. Enumerable.Range(0, pieces.Count).Where(i => pieces[i].Kind == kind)];
+        var (newels, steps) = (Of(BoardPieceKind.Newel), Of(BoardPieceKind.TaperedStep));
+        var first = Enumerable.Range(0, pieces.Count).Except(newels).Except(steps).Select(i => Block.Rows([i], 1, cells)).ToList();
+        List<Block> row = newels.Count > 0 ? [Block.Rows(newels, newels.Count, cells)] : [];
+        if (steps.Count == 0)
         {
-            var (x, deep) = (Margin, 0.0);
-            foreach (var column in row)
-            {
-                var (wide, down) = (0.0, 0.0);
-                foreach (var line in column)
-                {
-                    if (down > 0) down += Gap;
-                    var (along, high) = (0.0, 0.0);
-                    foreach (var i in line)
-                    {
-                        if (along > 0) along += Gap;
-                        corners[i] = new(x + along, y - down - height(i));
-                        along += width(i);
-                        high = Math.Max(high, height(i));
-                    }
-                    wide = Math.Max(wide, along);
-                    down += high;
-                }
-                x += wide + Gap;
-                deep = Math.Max(deep, down);
-            }
-            across = Math.Max(across, x - Gap);
-            y -= deep + Gap;
+            yield return [.. first, .. row];
+            yield break;
         }
-        var size = new Vector2(across + Margin, -y - Gap + Margin);
-        for (var i = 0; i < corners.Length; i++) corners[i] += new Vector2(0, size.Y);
-        return (size, corners);
+        foreach (var inRow in Enumerable.Range(1, steps.Count).Select(rows => (steps.Count + rows - 1) / rows).Distinct())
+        {
+            var all = Block.Rows(steps, inRow, cells);
+            yield return [.. first, .. row, all];
+            if (row.Count == 0) continue;
+            yield return [.. first, all, .. row];
+            yield return [first[0], all, .. first.Skip(1), .. row];
+        }
     }
+
+    /// <summary>How often a string stands lower or higher than the one before it.</summary>
+    private static int Ragged(IReadOnlyList<Block> blocks, Point2[] tops)
+    {
+        var count = 0;
+        for (var i = 1; i < blocks.Count; i++) if (Math.Abs(tops[i].Y - tops[i - 1].Y) > 1) count++;
+        return count;
+    }
+
+    private static double Up(double size) => Math.Ceiling(size / Coarse - 0.001) * Coarse;
+
+    private sealed record Found(double Width, double Height, IReadOnlyList<Point2> Tops);
 }

@@ -21,7 +21,8 @@ public sealed record RodBoard(double Width, double Height, Scale Scale, Immutabl
     /// <summary>Draws the rod of a stair; a right-hand stair's board is laid out the other way round.</summary>
     /// <param name="stair">The stair.</param>
     /// <param name="scale">The scale; null for the one that suits its size (see <see cref="ScaleFor"/>).</param>
-    public static RodBoard Of(Stair stair, Scale? scale = null)
+    /// <param name="before">The board before a change: its pieces stay where they lie as long as they go there.</param>
+    public static RodBoard Of(Stair stair, Scale? scale = null, RodBoard? before = null)
     {
         var at = scale ?? ScaleFor(stair);
         var bench = new BoardBench(stair, at, StagesBySubject(stair));
@@ -29,15 +30,16 @@ public sealed record RodBoard(double Width, double Height, Scale Scale, Immutabl
         drafts.AddRange(StringView.All(stair, wall: true).Concat(StringView.All(stair, wall: false)).Select(v => StringPiece.Draw(bench, v)));
         drafts.AddRange(stair.Kit.Parts.Where(p => p.Kind == PartKind.Newel).Select(p => NewelPiece.Draw(bench, p)));
         drafts.AddRange(stair.Kit.Parts.Where(p => p.Kind == PartKind.TaperedTread).Select(p => StepPiece.Draw(bench, p)));
-        var (size, places) = BoardLayout.Lay(drafts, stair.Job.IsRightHanded);
+        var mirrored = stair.Job.IsRightHanded;
+        var (size, places) = (before?.Scale == at ? BoardLayout.Keep(drafts, before, mirrored) : null) ?? BoardLayout.Lay(drafts, mirrored);
         return new(size.X, size.Y, at, [.. drafts.Zip(places, (d, p) => d.At(p))]);
     }
 
     /// <summary>1:5, the scale rods are taught at; 1:2.5 for a small model, 1:10 for a stair so long that its rod would not be seen as one.</summary>
-    public static Scale ScaleFor(Stair stair) => stair.Plan.WalkingLine.Length switch
+    public static Scale ScaleFor(Stair stair) => (stair.Plan.WalkingLine.Length + stair.Job.Survey.Height) switch
     {
-        < 1800 => Scale.OneTo(2.5),
-        < 9000 => Scale.OneTo(5),
+        < 2000 => Scale.OneTo(2.5),
+        < 14000 => Scale.OneTo(5),
         _ => Scale.OneTo(10),
     };
 

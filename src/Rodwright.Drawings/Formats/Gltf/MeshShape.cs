@@ -1,8 +1,6 @@
-using Rodwright.Geometry.Solids;
-
 namespace Rodwright.Drawings.Formats.Gltf;
 
-/// <summary>A solid's shape to the nearest thousandth of a millimetre, by which equal pieces find one another.</summary>
+/// <summary>A piece's shape to the nearest thousandth of a millimetre, with its material and the numbers of its faces, by which equal pieces find one another.</summary>
 internal sealed class MeshShape : IEquatable<MeshShape>
 {
     private const double Steps = 1000;
@@ -10,10 +8,11 @@ internal sealed class MeshShape : IEquatable<MeshShape>
     private readonly long[] numbers;
     private readonly int hash;
 
-    public MeshShape(Solid solid, GlbMaterial material)
+    public MeshShape(GlbPiece piece)
     {
-        Material = material;
-        numbers = new long[solid.Vertices.Length * 3 + solid.Faces.Sum(f => f.Loops.Sum(l => l.Length + 1))];
+        var solid = piece.Shape;
+        Material = piece.Material;
+        numbers = new long[solid.Vertices.Length * 3 + solid.Faces.Sum(f => f.Loops.Sum(l => l.Length + 1)) + piece.FaceNumbers.Length];
         var k = 0;
         foreach (var p in solid.Vertices)
         {
@@ -26,6 +25,7 @@ internal sealed class MeshShape : IEquatable<MeshShape>
             numbers[k++] = -loop.Length;
             foreach (var i in loop) numbers[k++] = i;
         }
+        foreach (var n in piece.FaceNumbers) numbers[k++] = n;
         var sum = 17L;
         foreach (var n in numbers) sum = sum * 31 + n;
         hash = (int)(sum ^ sum >> 32);

@@ -3,16 +3,24 @@
  * is the smaller.
  */
 export function under(x: number, y: number, reach: number, within: Element): Element | null {
-    const rings = [0, 0.5, 1];
-    for (const ring of rings) {
+    for (const ring of [0, 0.5, 1]) {
         const r = ring * reach;
         for (let i = 0; i < (r === 0 ? 1 : 8); i++) {
             const a = (i * Math.PI) / 4;
-            const hit = document.elementFromPoint(x + r * Math.cos(a), y + r * Math.sin(a))?.closest('[data-of]');
+            const hit = topmost(x + r * Math.cos(a), y + r * Math.sin(a), within);
             // An area lies everywhere: a line within reach goes before it.
-            if (hit && within.contains(hit) && (ring === 1 || !hit.classList.contains('hit'))) return hit;
+            if (hit && (ring === 1 || !hit.classList.contains('hit'))) return hit;
         }
     }
-    const under = document.elementFromPoint(x, y)?.closest('[data-of]') ?? null;
-    return under && within.contains(under) ? under : null;
+    return topmost(x, y, within);
+}
+
+/** The uppermost thing at a point; handles to drag by lie over things and are none themselves. */
+function topmost(x: number, y: number, within: Element): Element | null {
+    for (const element of document.elementsFromPoint(x, y)) {
+        const thing = element.closest('[data-of]');
+        if (thing && within.contains(thing)) return thing;
+        if (!within.contains(element)) return null;
+    }
+    return null;
 }

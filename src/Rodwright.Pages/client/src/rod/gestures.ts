@@ -38,9 +38,9 @@ export function listen(view: View, taps: Taps): () => void {
         const before = down.get(e.pointerId);
         if (!before) return;
         const now = at(e);
-        if (dragging) { taps.drag(e.clientX, e.clientY); return; }
         if (!moved && Math.hypot(now.x - start.x, now.y - start.y) < slack && down.size === 1) return;
         moved = true;
+        if (dragging) { taps.drag(e.clientX, e.clientY); return; }
         if (down.size === 1) view.pan(now.x - before.x, now.y - before.y);
         else {
             const [, other] = [...down].find(([id]) => id !== e.pointerId)!;
@@ -54,10 +54,9 @@ export function listen(view: View, taps: Taps): () => void {
 
     const lift = (e: PointerEvent) => {
         if (!down.delete(e.pointerId)) return;
-        if (dragging) {
-            dragging = false;
-            taps.drop(e.clientX, e.clientY);
-        } else if (!moved && e.type === 'pointerup') taps.tap(e.clientX, e.clientY, e.pointerType === 'mouse' ? 6 : 18);
+        if (dragging && moved) taps.drop(e.clientX, e.clientY);
+        dragging = false;
+        if (!moved && e.type === 'pointerup') taps.tap(e.clientX, e.clientY, e.pointerType === 'mouse' ? 6 : 18);
     };
 
     const wheel = (e: WheelEvent) => {

@@ -1,0 +1,91 @@
+using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
+using Rodwright.Rod.Views;
+using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Plans;
+
+namespace Rodwright.Rod.Scenes;
+
+/// <summary>
+/// Lower floor, landing and upper floor. An upper one is boards on a plain block, whose edge is the trimmer the strings hook over; boards leave room for nosing pieces,
+/// newels and strings that pass them.
+/// </summary>
+internal static class RoomFloors
+{
+    /// <summary>Depth of the block below the boards where no string hooks over it, mm: of the picture only.</summary>
+    private const double Joists = 150;
+
+    /// <summary>How far the upper floor is shown beside the stair's open side, mm.</summary>
+    private const double Beside = 200;
+
+    /// <summary>How far the upper floor is shown beyond its trimmer, mm: little, because it lies between the eye and the stair.</summary>
+    private const double Beyond = 450;
+
+    /// <summary>The floors of a stair between walls.</summary>
+    /// <param name="view">The stair in plan.</param>
+    /// <param name="walls">The walls' faces, the wall to the left of each.</param>
+    /// <param name="past">How far the lower floor is shown past the stair, mm.</param>
+    public static IEnumerable<RoomPiece> Of(PlanView view, IReadOnlyList<Path2> walls, double past)
+    {
+        var plan = view.Stair.Plan;
+        var bounds = walls.Aggregate(view.Bounds, (box, w) => box.With(w.Bounds)).With(view.Bounds.Grown(past));
+        if (Clipped(Corners(bounds), walls, view) is { } ground) yield return new("floor", "floor", RoomSolid.Of(ground, 0, -view.Stair.Job.Practice.FloorBoards), Vector3.Up);
+        for (var k = 1; k <= plan.Risers; k++)
+        {
+            if (plan.Steps[k - 1] is not (StepKind.Landing or StepKind.Floor)) continue;
+            var (kind, name) = plan.Steps[k - 1] == StepKind.Floor ? ("upper floor", "upper floor") : ("landing", "landing");
+            if (Clipped(Over(view, k), walls, view) is not { } outline) continue;
+            foreach (var (shape, i) in Slabs(view, outline, k).Select((s, i) => (s, i))) yield return new(kind, i == 0 ? name : $"{name}, {Number.Print(i + 1, 0)}", shape, Vector3.Up);
+        }
+    }
+
+    private static IEnumerable<Geometry.Solids.Solid> Slabs(PlanView view, Path2 outline, int step)
+    {
+        var (stair, practice) = (view.Stair, view.Stair.Job.Practice);
+        var level = step * stair.Plan.Rise;
+        var under = level - Math.Max(practice.FloorBoards, practice.Tread);
+        var newels = view.Newels.Where(n => stair.Plan.Newels.First(s => s.Id == n.Part.Id).Role != NewelRole.Bottom).ToList();
+        var hooks = stair.Kit.Strings.Where(b => b.Site.Upper.Kind == StringEndKind.Head && Math.Abs(b.Site.Upper.Level - level) < 1).ToList();
+        var pieces = stair.Kit.Parts.Where(p => p.Kind == PartKind.NosingPiece && p.Step == step);
+        List<Path2> passed = [.. pieces.Select(Footprint.Of), .. newels.Select(n => n.Outline), .. hooks.Select(h => view.Strings.First(s => s.Part.Id == h.Part.Id).Outline)];
+        foreach (var boards in RoomSolid.Less(outline, passed, level, under)) yield return boards;
+        // Top newels are notched over the trimmer; a turn's newel stands clear of it.
+        List<Path2> posts = [.. newels.Where(n => n.Part.Cuts.All(c => c.Kind != CutKind.Notch)).Select(n => n.Outline)];
+        var depth = hooks.Select(h => under - h.LowerEdge.Vertices[^1].At.Y).Append(Joists).Max();
+        foreach (var block in RoomSolid.Less(outline, posts, under, under - depth)) yield return block;
+    }
+
+    /// <summary>What lies over a floor step: beyond its trimmer, and for a landing before the next flight's first riser's back.</summary>
+    private static List<Point2> Over(PlanView view, int step)
+    {
+        var (plan, practice) = (view.Stair.Plan, view.Stair.Job.Practice);
+        var riser = plan.Riser(step);
+        var across = (riser.Outer - riser.Inner).Unit;
+        var trimmer = practice.Riser + practice.Packing;
+        var (from, to) = (riser.Inner - (practice.Newel / 2 + Beside) * across, riser.Outer + (plan.OuterThickness + Beside) * across);
+        if (step == plan.Risers) return [from + trimmer * riser.Up, to + trimmer * riser.Up, to + (trimmer + Beyond) * riser.Up, from + (trimmer + Beyond) * riser.Up];
+        // A landing reaches to the walls and to the flight that leaves it.
+        var far = 2 * plan.ClearWidth + 4 * practice.Newel;
+        var (low, high) = (riser.Inner - far * across, riser.Outer + far * across);
+        List<Point2> wide = [low + trimmer * riser.Up, high + trimmer * riser.Up, high + (trimmer + far) * riser.Up, low + (trimmer + far) * riser.Up];
+        var next = plan.Riser(step + 1);
+        var back = new Line2(next.Walking + practice.Riser * next.Up, next.Up.Left);
+        return ConvexClip.LeftOf(wide, back);
+    }
+
+    private static Path2? Clipped(List<Point2> ring, IReadOnlyList<Path2> walls, PlanView view)
+    {
+        // Behind the inner wall of a turn there is room again: only walls that close the room off cut its floors.
+        var outer = view.Stair.Job.OuterSide == SideKind.Wall ? 1 : 0;
+        var closing = view.Stair.Plan.Turn is null ? walls : walls.Take(outer);
+        if (ConvexClip.Area(ring) < 1) return null;
+        foreach (var wall in closing)
+            for (var i = 0; i < wall.EdgeCount; i++)
+                ring = ConvexClip.LeftOf(ring, Line2.Between(wall.Edge(i).To, wall.Edge(i).From));
+        if (ring.Count < 3 || ConvexClip.Area(ring) < 1) return null;
+        var path = Path2.Polygon(ring);
+        return path.Area < 0 ? path.Reversed() : path;
+    }
+
+    private static List<Point2> Corners(Box2 b) => [new(b.MinX, b.MinY), new(b.MaxX, b.MinY), new(b.MaxX, b.MaxY), new(b.MinX, b.MaxY)];
+}

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using Rodwright.Geometry;
+using Rodwright.Joinery.Joints;
+using Rodwright.Joinery.Parts;
+
+namespace Rodwright.Rod.Scenes;
+
+/// <summary>
+/// How a stair comes apart, read from its joints, in an order in which it could be done: strings and newels leave the steps square to the housings, with the newels
+/// still on their strings; then the tenons are drawn along the strings; then the risers come away from the backs of the treads below them, and the treads off their risers.
+/// </summary>
+public static class TakenApart
+{
+    /// <summary>How far strings and newels are moved off the steps, mm.</summary>
+    private const double Aside = 380;
+
+    /// <summary>How far each tenon is drawn: clear of the longest in a large newel, mm.</summary>
+    private const double Drawn = 160;
+
+    /// <summary>How far a riser comes away backwards, mm.</summary>
+    private const double Back = 110;
+
+    /// <summary>How far a tread is lifted, mm.</summary>
+    private const double Lifted = 140;
+
+    /// <summary>The way of every part, by its id.</summary>
+    public static IReadOnlyDictionary<string, ImmutableArray<Leg>> Of(Kit kit)
+    {
+        var ways = kit.Parts.ToDictionary(p => p.Id, WayOfStep);
+        var carriers = kit.Parts.Where(IsCarrier).ToDictionary(p => p.Id);
+        var tenons = kit.Joints.Where(j => j.Kind == JointKind.Tenon).ToList();
+        foreach (var frame in FramesOf(carriers, tenons))
+        {
+            var aside = AsideOf(frame);
+            foreach (var (id, along) in DrawnApart(frame, tenons, carriers))
+                ways[id] = along.Length > 0 ? [new(aside, 0, 0.5), new(along, 0.35, 0.7)] : [new(aside, 0, 0.5)];
+        }
+        return ways;
+    }
+
+    private static bool IsCarrier(Part part) => part.Kind is PartKind.WallString or PartKind.NewelString or PartKind.Newel;
+
+    private static ImmutableArray<Leg> WayOfStep(Part part) => part.Kind is PartKind.Riser or PartKind.TaperedRiser
+        ? [new(-Back * part.FaceSide.Frame.W, 0.4, 0.75)]
+        : [new(Lifted * Vector3.Up, 0.6, 1)];
+
+    /// <summary>Strings and newels that hang together by tenons.</summary>
+    private static List<List<Part>> FramesOf(Dictionary<string, Part> carriers, List<Joint> tenons)
+    {
+        var frames = carriers.Values.Select(p => new List<Part> { p }).ToList();
+        foreach (var tenon in tenons)
+        {
+            var (one, other) = (frames.Find(f => f.Exists(p => p.Id == tenon.Male))!, frames.Find(f => f.Exists(p => p.Id == tenon.Female))!);
+            if (ReferenceEquals(one, other)) continue;
+            one.AddRange(other);
+            frames.Remove(other);
+        }
+        return frames;
+    }
+
+    /// <summary>Away from every face that takes steps: square to all of them at once, each as far.</summary>
+    private static Vector3 AsideOf(List<Part> frame)
+    {
+        var ways = new List<Vector3>();
+        foreach (var part in frame)
+            foreach (var face in part.Cuts.Where(c => c.Kind == CutKind.Housing).Select(c => c.Face).Distinct())
+                if (!ways.Exists(w => w.Dot(part.Faces[face].Frame.W) > 0.9)) ways.Add(part.Faces[face].Frame.W);
+        return ways.Aggregate(new Vector3(0, 0, 0), (sum, w) => sum + -Aside * w);
+    }
+
+    /// <summary>How far each part of a frame moves along the strings, counted from the part with the most tenons.</summary>
+    private static Dictionary<string, Vector3> DrawnApart(List<Part> frame, List<Joint> tenons, Dictionary<string, Part> carriers)
+    {
+        var root = frame.OrderByDescending(p => tenons.Count(t => t.Male == p.Id || t.Female == p.Id)).ThenByDescending(p => p.Kind == PartKind.Newel).First();
+        var moved = new Dictionary<string, Vector3> { [root.Id] = new(0, 0, 0) };
+        var next = new Queue<string>([root.Id]);
+        while (next.TryDequeue(out var id))
+        {
+            foreach (var tenon in tenons.Where(t => t.Male == id || t.Female == id))
+            {
+                var other = tenon.Male == id ? tenon.Female : tenon.Male;
+                if (moved.ContainsKey(other)) continue;
+                var outOfNewel = OutOfNewel(carriers[tenon.Male], carriers[tenon.Female]);
+                moved[other] = moved[id] + (other == tenon.Male ? Drawn : -Drawn) * outOfNewel;
+                next.Enqueue(other);
+            }
+        }
+        return moved;
+    }
+
+    /// <summary>The level direction in which a string's tenon leaves its newel.</summary>
+    private static Vector3 OutOfNewel(Part @string, Part newel)
+    {
+        var face = @string.FaceSide;
+        var across = face.Frame.ToLocal(newel.FaceSide.Frame.ToWorld(newel.FaceSide.Outline.Bounds.Centre, -newel.FaceSide.Thickness / 2)).Face.X;
+        return (face.Outline.Bounds.Centre.X > across ? 1 : -1) * face.Frame.U;
+    }
+}
