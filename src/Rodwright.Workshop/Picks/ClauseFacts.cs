@@ -13,7 +13,7 @@ internal static class ClauseFacts
         {
             if (check.Measured is null || !(rule?.Invoke(check.Clause.Rule.Id) ?? true)) continue;
             foreach (var measured in check.Clause.Rule.Measure(bench.Plan).Where(m => where(m.Where)))
-                yield return Facts.Words($"{Bare(check.Clause.Rule.Title)}, measured in {measured.Where}".Replace("measured in every", "of every", StringComparison.Ordinal), Outcome(check, measured.Value), Source(bench, check));
+                yield return Facts.Words($"{Bare(check.Clause.Rule.Title)}: {measured.Where}", Outcome(check, measured.Value), Source(bench, check));
         }
     }
 

@@ -74,7 +74,7 @@ internal static class CutPick
     private static IEnumerable<Fact> Proved(Joint joint, JointProof proof, string rule)
     {
         yield return Facts.Words("proved", proof.Holds ? "it closes" : "it does not close", rule);
-        yield return double.IsFinite(proof.Gap) ? Facts.Mm("gap between the two outlines", proof.Gap, rule) : Facts.Words("gap between the two outlines", "no joint there", rule);
+        yield return double.IsFinite(proof.Gap) ? Facts.Words("gap between the two outlines", Number.Print(proof.Gap, 4) + " mm", rule) : Facts.Words("gap between the two outlines", "no joint there", rule);
         if (joint.Kind is JointKind.Corner or JointKind.TreadHousing or JointKind.RiserHousing or JointKind.Tenon)
         {
             yield return Facts.Mm("should enter", proof.Wanted, rule);

@@ -1,5 +1,4 @@
 using Rodwright.Joinery.Parts;
-using Rodwright.Rod.Things;
 
 namespace Rodwright.Workshop.Picks;
 
@@ -35,20 +34,21 @@ internal static class CutWords
         var other = joint is null ? null : bench.Part(joint.Male == part.Id ? joint.Female : joint.Male);
         return cut.Kind switch
         {
-            CutKind.RoundedEdge => $"nosing of the {part.Name}",
+            CutKind.RoundedEdge => $"nosing of {The(part)}",
             CutKind.Notch => $"notch {cut.Note}",
-            CutKind.TenonCheek => $"tenons into the {other?.Name}",
-            _ => $"{half}{One(cut.Kind)} {(cut.Kind == CutKind.Housing ? "of" : "for")} the {other?.Name}",
+            CutKind.TenonCheek => $"tenons into {The(other)}",
+            _ => $"{half}{One(cut.Kind)} {(cut.Kind == CutKind.Housing ? "of" : "for")} {The(other)}",
         };
     }
 
     /// <summary>"mortice in the turn newel, face S".</summary>
     public static string Kind(Part part, Cut cut) => cut.Kind switch
     {
-        CutKind.TenonCheek => $"tenons of the {part.Name}",
-        CutKind.RoundedEdge => $"rounded edge of the {part.Name}",
-        _ => $"{One(cut.Kind)} in the {part.Name}" + (part.Kind == PartKind.Newel ? $", face {part.Faces[cut.Face].Looks}" : ""),
+        CutKind.TenonCheek => $"tenons of {The(part)}",
+        CutKind.RoundedEdge => $"rounded edge of {The(part)}",
+        _ => $"{One(cut.Kind)} in {The(part)}" + (part.Kind == PartKind.Newel ? $", face {part.Faces[cut.Face].Looks}" : ""),
     };
 
-    public static string Id(Part part, Cut cut) => ThingId.Of(part, cut);
+    /// <summary>A part as it is spoken of: "the turn newel", but "tread 4".</summary>
+    public static string The(Part? part) => part is null ? "it" : char.IsAsciiDigit(part.Name[^1]) ? part.Name : $"the {part.Name}";
 }

@@ -34,14 +34,15 @@ internal static class GoingFacts
         yield return Facts.Mm("narrow end straight across", step.NarrowStraight, Why.Rule("corner to corner"), "", Between(a.Inner, b.Inner));
         yield return Facts.Mm("narrow end as width of the tread", step.NarrowTreadWidth, Why.Rule("along the faces, and the nosing"), "practice.nosing", Working.Of(step.NarrowAlongFaces) + plan.Job.Practice.Nosing);
         yield return Facts.Mm("wide end along the wall", step.Wide, Why.Rule("along the wall string's face, and round the corner"), Why.Width, Wide(plan, a, b));
-        yield return Facts.Degrees("taper", step.Taper.Degrees, Why.Rule("the angle between its two riser faces"), "", Slope(plan, b) - Slope(plan, a));
-        yield return Facts.Mm("from nosing to nosing on the walking line", step.NosingGoing, Why.Rule("reported beside the going on riser faces"));
-        if (step.OuterGoing is { } outer) yield return Facts.Mm("going on the outer measuring line", outer, plan.Regulation.Title);
+        yield return Facts.Degrees("taper", step.Taper.Degrees, Why.Rule("the angle between its two riser faces"), "", k == turn.FirstLine ? Slope(plan, b) : Slope(plan, b) - Slope(plan, a));
+        yield return Facts.Mm("from nosing to nosing on the walking line", step.NosingGoing, Why.Rule("straight across; reported beside the going on riser faces"), "practice.nosing", TurnPoints.OnNosings(bench, turn, k));
+        if (step.OuterGoing is { } outer) yield return Facts.Mm("going on the outer measuring line", outer, plan.Regulation.Title, "", TurnPoints.OnOuter(bench, turn, k));
         yield return Facts.Degrees("pitch on the walking line", Angle.OfPitch(plan.Rise, step.GoingChord).Degrees, Why.Rule("the slope of one rise over the going straight across"), "", Working.Atan(Working.Of(plan.Rise) / step.GoingChord));
         foreach (var fact in ClauseFacts.At(bench, w => w == $"step {Number.Print(k, 0)}" || w is "tapered steps" or "all steps")) yield return fact;
     }
 
-    private static Working Between(Point2 a, Point2 b)
+    /// <summary>The straight distance of two points.</summary>
+    public static Working Between(Point2 a, Point2 b)
     {
         var (dx, dy) = (b.X - a.X, b.Y - a.Y);
         return Math.Abs(dx) < 1e-9 ? Working.Of(Math.Abs(dy)) : Math.Abs(dy) < 1e-9 ? Working.Of(Math.Abs(dx)) : Working.Across(dx, dy);
@@ -50,7 +51,8 @@ internal static class GoingFacts
     /// <summary>Along two faces round an arris.</summary>
     private static Working Round(Point2 a, Point2 b) => Working.Of(Math.Abs(b.Y - a.Y)) + Math.Abs(b.X - a.X);
 
-    private static Working Wide(StairPlan plan, RiserLine a, RiserLine b)
+    /// <summary>Along the walls from one riser's outer end to another's, round the corner where it lies between.</summary>
+    public static Working Wide(StairPlan plan, RiserLine a, RiserLine b)
     {
         var corner = plan.Outer.Edges[0].To;
         var up = plan.Outer.Edges[0].Along;

@@ -14,8 +14,8 @@ internal static class HousingFacts
         yield return Facts.Mm("top, up", seat.MaxY, Why.Rule("a tread's surface stands so many rises above the floor"), Why.Height, at);
         yield return Facts.Mm("underside, up", seat.MinY, Why.Rule("the tread's thickness below its surface"), "practice.tread", at - practice.Tread);
         yield return Facts.Mm("front, along", seat.MinX, along, "practice.nosing", [.. Station(board, housing.Step).Select(s => Working.Of(s) - practice.Nosing)]);
-        yield return Facts.Mm("back, along", seat.MaxX, along, "", [.. Station(board, housing.Step + 1).Select(s => Working.Of(s) + practice.Riser), .. Station(board, housing.Step).Select(s => Working.Of(s) + practice.NosingPiece - practice.Nosing)]);
-        foreach (var fact in TreadWedge(bench, housing)) yield return fact;
+        yield return Facts.Mm("back, along", seat.MaxX, along, "", [.. Station(board, housing.Step + 1).SelectMany(s => new[] { RiserPlaces.Station(bench, board, Index(board, housing.Step + 1)), Working.Of(s) + practice.Riser }), .. Station(board, housing.Step).Select(s => Working.Of(s) + practice.NosingPiece - practice.Nosing)]);
+        foreach (var fact in TreadWedge(bench, board, housing)) yield return fact;
     }
 
     public static IEnumerable<Fact> Riser(PickBench bench, StringBoard board, StringHousing housing)
@@ -30,7 +30,7 @@ internal static class HousingFacts
         foreach (var fact in RiserWedge(bench, housing)) yield return fact;
     }
 
-    private static IEnumerable<Fact> TreadWedge(PickBench bench, StringHousing housing)
+    private static IEnumerable<Fact> TreadWedge(PickBench bench, StringBoard board, StringHousing housing)
     {
         if (ReferenceEquals(housing.Seat, housing.Shape) || housing.Shape.Bounds.MinY > housing.Seat.Bounds.MinY - Tolerance.Same)
         {
@@ -39,15 +39,23 @@ internal static class HousingFacts
         }
         var (practice, wedge, seat, shape) = (bench.Practice, bench.Practice.TreadWedge, housing.Seat.Bounds, housing.Shape.Bounds);
         yield return Facts.Given("practice.treadWedge.thin", wedge.Thin);
-        yield return Facts.Count("wedge thickens by 1 in", (int)Math.Round(wedge.Taper), Why.Field("practice.treadWedge.taper"), "practice.treadWedge.taper");
+        yield return Facts.Words("wedge thickens by", $"1 in {Facts.Figure(wedge.Taper)}", Why.Field("practice.treadWedge.taper"), "practice.treadWedge.taper");
         var begin = WedgeBegin(housing);
         yield return Facts.Mm("wedge space begins, along", begin, Why.Rule($"{Number.Print(wedge.Length)} before the riser behind, or at the back of its own riser"), "practice.treadWedge.length", Working.Of(housing.Seat.Bounds.MaxX) - wedge.Length);
         yield return Facts.Mm("wedge space ends, along", shape.MaxX, Why.Rule("past the riser behind by its thickness and the run on, so that the wedge can be driven; never past the end of the string"), "practice.treadWedge.runOn",
-            Working.Of(seat.MaxX) + practice.Riser + wedge.RunOn, Working.Of(seat.MaxX) + wedge.RunOn);
+            Working.Of(seat.MaxX) + practice.Riser + wedge.RunOn, Working.Of(seat.MaxX) + wedge.RunOn, End(bench, board));
         var thick = seat.MinY - shape.MinY;
         yield return Facts.Mm("wedge space at its thick end", thick, Why.Rule("the thin end, and the taper over the length"), "practice.treadWedge.taper", Working.Of(wedge.Thin) + (Working.Of(shape.MaxX) - begin) / wedge.Taper,
             Working.Of(wedge.Thin) + Working.Of((thick - wedge.Thin) * wedge.Taper) / wedge.Taper);
     }
+
+    /// <summary>Where the body of a string ends: at the newel's face, or at the trimmer's.</summary>
+    private static Working End(PickBench bench, StringBoard board) => board.Site.Upper.Kind switch
+    {
+        StringEndKind.Newel => Working.Of(board.Site.Upper.At) - Working.Of(bench.Practice.Newel) / 2,
+        StringEndKind.Head => Working.Of(board.Site.Upper.At) + bench.Practice.Riser + bench.Practice.Packing,
+        _ => board.Site.Upper.At,
+    };
 
     private static double WedgeBegin(StringHousing housing)
     {

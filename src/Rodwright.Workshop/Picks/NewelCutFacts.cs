@@ -16,20 +16,26 @@ internal static class NewelCutFacts
         var foot = part.FaceSide.Frame.Origin.Z;
         var tenon = TenonOf(bench, part, cut);
         if (cut.Kind == CutKind.Bore) return Bore(bench, part, cut, foot, tenon);
-        return [.. Heights(bench, part, cut, foot), .. Across(bench, part, cut, tenon), .. tenon is null ? [] : Mortice(bench, cut, tenon)];
+        return [.. Heights(bench, cut, foot, tenon), .. Across(bench, part, cut, tenon), .. tenon is null ? [] : Mortice(bench, cut, tenon)];
     }
 
     private static StringTenon? TenonOf(PickBench bench, Part part, Cut cut) =>
         bench.Kit.Strings.SelectMany(s => s.Tenons).FirstOrDefault(t => t.Newel == part.Id && cut.Joint == $"{t.Site.Id}/{part.Id}");
 
-    private static IEnumerable<Fact> Heights(PickBench bench, Part part, Cut cut, double foot)
+    private static IEnumerable<Fact> Heights(PickBench bench, Cut cut, double foot, StringTenon? tenon)
     {
         var box = cut.Filled.Bounds;
-        yield return Facts.Mm("top, up from the foot", box.MaxY, Up, "", [.. Level(bench, cut, true, foot), Working.Of(box.MaxY + foot) - foot]);
+        yield return Facts.Mm("top, up from the foot", box.MaxY, Up, "", [.. Level(bench, cut, true, foot), .. Thirds(tenon, foot), Working.Of(box.MaxY + foot) - foot]);
         if (cut.Kind == CutKind.Notch) yield break;
-        yield return Facts.Mm("bottom, up from the foot", box.MinY, Up, "", [.. Level(bench, cut, false, foot), Working.Of(box.MinY + foot) - foot]);
+        yield return Facts.Mm("bottom, up from the foot", box.MinY, Up, "", [.. Level(bench, cut, false, foot), .. Thirds(tenon, foot), Working.Of(box.MinY + foot) - foot]);
         yield return Facts.Mm("height", box.Height, Why.Rule("from bottom to top"), "", Working.Of(box.MaxY) - box.MinY);
     }
+
+    /// <summary>Heights of the band's ends and thirds.</summary>
+    private static IEnumerable<Working> Thirds(StringTenon? tenon, double foot) => tenon is null ? [] :
+    [
+        Working.Of(tenon.Bottom) + tenon.Third - foot, Working.Of(tenon.Top) - tenon.Third - foot, Working.Of(tenon.Bottom) - foot, Working.Of(tenon.Top) - foot,
+    ];
 
     /// <summary>Heights of housed pieces, from their levels.</summary>
     private static IEnumerable<Working> Level(PickBench bench, Cut cut, bool top, double foot)
@@ -82,7 +88,8 @@ internal static class NewelCutFacts
     {
         var at = cut.Shape.Bounds.Centre;
         var side = part.Blank.Width;
-        yield return Facts.Mm("centre, up from the foot", at.Y, Up, "", Working.Of(at.Y + foot) - foot);
+        yield return Facts.Mm("centre, up from the foot", at.Y, Up, "", tenon is null ? [] :
+            [Working.Of(tenon.Bottom) + Working.Of(tenon.Third) / 2 - foot, Working.Of(tenon.Top) - Working.Of(tenon.Third) / 2 - foot, Working.Of(at.Y + foot) - foot]);
         yield return Facts.Mm("centre, from the left arris", at.X, Over, "practice.tenon.pegBack", tenon is null ? [] : [Working.Of(side) - tenon.PegBack]);
         if (tenon is null) yield break;
         yield return Facts.Mm("from the string's shoulder", tenon.PegBack, Why.Rule("never more than half the tenon, and clear of another string's mortice"), "practice.tenon.pegBack");

@@ -10,7 +10,7 @@ internal static class NewelPick
     public static Pick? Of(PickBench bench, string id)
     {
         if (bench.Part(id) is not { Kind: PartKind.Newel } part || bench.Plan.Newels.FirstOrDefault(n => n.Id == id) is not { } site) return null;
-        return Draft.Pick(id, part.Name, $"newel, mark {part.Mark}", Relations.CutsFor(bench, id), [.. Sizes(bench, part, site), .. Place(bench, site)]);
+        return Draft.Pick(id, part.Name, $"newel, mark {part.Mark}", Relations.Framed(bench, id), [.. Sizes(bench, part, site), .. Place(bench, site)]);
     }
 
     /// <summary>Where its centre stands.</summary>
@@ -68,7 +68,7 @@ internal static class NewelPick
             var riser = plan.RiserLines.FirstOrDefault(r => r.Up.Dot(s.Face.Along) > 1 - 1e-9);
             if (riser is null) continue;
             var along = s.Face.Station(site.Centre) - s.Face.Station(riser.Inner);
-            yield return Working.Of(riser.Number) * plan.Rise + (Working.Of(along) + practice.Nosing) * plan.Rise / plan.Going;
+            yield return Working.Of(riser.Number) * plan.Rise + (Working.Of(practice.Nosing) + along) * plan.Rise / plan.Going;
         }
         for (var k = 1; k <= plan.Risers; k++) yield return Working.Of(k) * plan.Rise;
     }

@@ -31,7 +31,7 @@ internal static class NosingPick
     private static IEnumerable<Fact> Measured(PickBench bench, int k)
     {
         if (bench.Plan.Turn?.Steps.FirstOrDefault(s => s.Number == k) is { } step)
-            yield return Facts.Mm("to the next nosing on the walking line", step.NosingGoing, Why.Rule("straight across from nosing to nosing; reported beside the going on riser faces"));
+            yield return Facts.Mm("to the next nosing on the walking line", step.NosingGoing, Why.Rule("straight across from nosing to nosing; reported beside the going on riser faces"), "practice.nosing", TurnPoints.OnNosings(bench, bench.Plan.Turn, k));
         else if (bench.Plan.Steps[k - 1] == StepKind.Straight && k < bench.Plan.Risers && bench.Plan.Steps[k] == StepKind.Straight)
             yield return Facts.Mm("to the next nosing", bench.Plan.Going, Why.Rule("all nosings stand out alike, so they lie a going apart"), Why.Going);
     }
@@ -40,7 +40,7 @@ internal static class NosingPick
     {
         yield return Facts.Given("practice.nosingPiece", bench.Practice.NosingPiece);
         yield return Facts.Mm("thickness", piece.Blank.Thickness, Why.Field("practice.tread"), "practice.tread");
-        yield return Facts.Mm("length of the piece", piece.Blank.Length, Why.Rule("between the faces, and its ends into their housings"), "", TreadOutline.Length(bench, piece));
+        yield return Facts.Mm("length of the piece", piece.Blank.Length, Why.Rule("between the faces, and its ends into their housings"), "", [.. TreadOutline.Length(bench, piece)]);
         yield return Facts.Mm("width of the piece", piece.Blank.Width, Why.Rule("front to back, the nosing included"), "practice.nosingPiece");
     }
 }

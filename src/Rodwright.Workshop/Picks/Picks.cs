@@ -20,7 +20,7 @@ public static class Picks
     {
         var bench = new PickBench(stair, proof, stages);
         foreach (var kind in Kinds)
-            if (kind(bench, id) is { } pick) return pick with { Facts = [.. pick.Facts, .. StageFacts.Of(bench, id)] };
+            if (kind(bench, id) is { } pick) return pick with { Facts = [.. pick.Facts, .. StageFacts.Beyond(bench, id, pick.Facts)] };
         return null;
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Things;
 using Rodwright.Stairs.Plans;
@@ -20,6 +21,13 @@ internal static class Relations
     /// <summary>A part: the cuts made for it in other parts.</summary>
     public static IEnumerable<string> CutsFor(PickBench bench, string part) =>
         bench.JointsOf(part).SelectMany(j => CutsOf(bench, j.Male == part ? j.Female : j.Male, j.Id));
+
+    /// <summary>A string or newel: the strings and newels it is framed to, and the cuts made for it in them.</summary>
+    public static IEnumerable<string> Framed(PickBench bench, string part) =>
+    [
+        .. bench.JointsOf(part).Where(j => j.Kind is JointKind.Tenon or JointKind.Corner).Select(j => j.Male == part ? j.Female : j.Male),
+        .. CutsFor(bench, part),
+    ];
 
     /// <summary>A step's riser, its nosing and its tread, or what of them there is.</summary>
     public static IEnumerable<string> Step(PickBench bench, int k)

@@ -34,7 +34,7 @@ internal static class RiserPick
         var face = line.Inner.DistanceTo(line.Outer);
         yield return Facts.Mm("length between the faces", face, Why.Rule("along the riser's face in plan, from what carries one end to what carries the other"), "", RiserPlaces.Length(bench, k));
         var length = depths.Aggregate(Working.Of(face), (sum, d) => sum + d);
-        yield return Facts.Mm("length of the board", part.Blank.Length, Why.Rule("between the faces, and its ends into their housings"), "practice.housing", length);
+        yield return Facts.Mm("length of the board", part.Blank.Length, Why.Rule("between the faces, and its ends into their housings"), "practice.housing", [length, .. SlantFacts.Length(bench, part, line)]);
         foreach (var fact in SlantFacts.Of(bench, part, line)) yield return fact;
         yield return Facts.Words("material", part.Material, Why.Field("practice.riserMaterial"), "practice.riserMaterial");
     }

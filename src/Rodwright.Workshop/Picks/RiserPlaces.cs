@@ -30,9 +30,9 @@ internal static class RiserPlaces
                 Working.Of(plan.Job.Practice.Newel) + turn.FirstRiser + turn.LastRiser);
             yield return Facts.Mm("its narrow end, along the newel's faces", turn.Steps.Take(j).Sum(s => s.NarrowAlongFaces), Why.Rule(Method(turn)), Why.Steps, Working.Of(j) * Working.Of(whole) / n);
             yield return Facts.Mm("its place along the walking line", turn.Steps.Take(j).Sum(s => s.GoingArc), Why.Rule("from the turn's first riser, along the line"), "",
-                turn.Steps.Take(j).Skip(1).Aggregate(Working.Of(turn.Steps[0].GoingArc), (sum, s) => sum + s.GoingArc));
+                WalkingFacts.Stretch(bench, turn, 0, turn.Steps.Take(j).Sum(s => s.GoingArc)));
             yield return Facts.Mm("wide ends so far, along the wall", turn.Steps.Take(j).Sum(s => s.Wide), Why.Rule("from the turn's first riser, round the corner where it lies beyond; the wall proves the riser"), "",
-                turn.Steps.Take(j).Skip(1).Aggregate(Working.Of(turn.Steps[0].Wide), (sum, s) => sum + s.Wide));
+                GoingFacts.Wide(plan, plan.Riser(turn.FirstLine), plan.Riser(k)));
         }
         if (k > turn.LastLine) yield return Run($"from riser {Number.Print(turn.LastLine, 0)}", k - turn.LastLine);
 

@@ -25,6 +25,33 @@ internal static class SlantFacts
         }
     }
 
+    /// <summary>Ways the length of a slanting riser's board may come about: an end's far corner is its face's or its back's.</summary>
+    public static IEnumerable<Working> Length(PickBench bench, Part part, RiserLine line)
+    {
+        var face = Working.Of(line.Inner.DistanceTo(line.Outer));
+        foreach (var a in Beyond(bench, bench.Plan.Inner, line.Inner, line).ToList())
+            foreach (var b in Beyond(bench, bench.Plan.Outer, line.Outer, line).ToList()) yield return face + a + b;
+    }
+
+    private static IEnumerable<Working> Beyond(PickBench bench, Boundary boundary, Point2 end, RiserLine line)
+    {
+        if (EdgeAt(boundary, end) is not { } edge) yield break;
+        var angle = Angle.FromRadians(Angle.Acos(Math.Abs(line.Line.Along.Cross(edge.Along))));
+        var depth = Working.Of(edge.Kind == BoundaryKind.NewelFace ? bench.Practice.NewelHousing : bench.Practice.Housing);
+        if (angle.Degrees < 0.005)
+        {
+            yield return depth;
+            yield break;
+        }
+        var back = Working.Of(bench.Practice.Riser) * Working.Tan(angle);
+        yield return depth / Working.Cos(angle);
+        yield return depth / Working.Cos(angle) + back;
+        yield return depth * Working.Cos(angle);
+        yield return depth * Working.Cos(angle) + back;
+        yield return back;
+        yield return back - depth * Working.Cos(angle);
+    }
+
     /// <summary>The face a riser's end stands on.</summary>
     public static BoundaryEdge? EdgeAt(Boundary boundary, Point2 end)
     {

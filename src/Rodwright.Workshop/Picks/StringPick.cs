@@ -11,7 +11,7 @@ internal static class StringPick
     public static Pick? Of(PickBench bench, string id)
     {
         if (bench.Board(id) is not { } board || bench.Part(id) is not { } part) return null;
-        return Draft.Pick(id, part.Name, $"{(board.Site.IsWall ? "wall string" : "newel string")}, mark {part.Mark}", Relations.CutsFor(bench, id),
+        return Draft.Pick(id, part.Name, $"{(board.Site.IsWall ? "wall string" : "newel string")}, mark {part.Mark}", Relations.Framed(bench, id),
             [.. Sizes(bench, board, part), .. Ends(bench, board), .. board.Easings.SelectMany(e => Easing(bench, board, e)), .. board.Tenons.SelectMany(t => TenonFacts.Of(bench, board, t, board.Tenons.Length > 1 ? $"{(t.IsUpper ? "upper" : "lower")} end: " : ""))]);
     }
 
@@ -27,7 +27,7 @@ internal static class StringPick
         yield return Facts.Mm("left below the margin line", Math.Max(0, site.Width - practice.Margin), Why.Rule("what the board leaves, square to the margin line"), "practice.margin", Working.Of(site.Width) - practice.Margin);
         yield return Facts.Given("practice.housing", practice.Housing);
         foreach (var piece in part.Blank.JointedUp)
-            yield return Facts.Words($"jointed up, piece {piece.Mark}, {piece.Edge} edge", $"{Facts.Length(piece.Length)} long, {Facts.Length(piece.Width)} wide", Why.Rule("what lies outside the board is glued on, its grain along the string"));
+            yield return Facts.Words($"jointed up, piece {piece.Mark}, {piece.Edge}", $"{Facts.Length(piece.Length)} long, {Facts.Length(piece.Width)} wide", Why.Rule("what lies outside the board is glued on, its grain along the string"));
         if (bench.Proof.Blanks.FirstOrDefault(b => b.Part == part.Id) is { } blank)
             yield return Facts.Mm("outside its board and pieces", blank.Outside, Why.Rule("proved: every part lies in its blank"));
         yield return Facts.Words("timber", part.Material, Why.Field("practice.timber"), "practice.timber");
@@ -36,8 +36,20 @@ internal static class StringPick
     /// <summary>Margin, the lowest housing corner's depth square below the margin line, and the cover.</summary>
     private static IEnumerable<Working> LeastWidth(PickBench bench, StringBoard board)
     {
-        var below = board.LeastWidth - bench.Practice.Margin - bench.Practice.CoverBelow;
-        if (below > 0) yield return Working.Of(bench.Practice.Margin) + below + bench.Practice.CoverBelow;
+        var (practice, margin) = (bench.Practice, board.Margin);
+        var wanted = board.LeastWidth - practice.Margin - practice.CoverBelow;
+        for (var i = 0; i + 1 < margin.Length; i++)
+        {
+            var pitch = Angle.OfPitch(margin[i + 1].Y - margin[i].Y, margin[i + 1].X - margin[i].X);
+            foreach (var p in board.Housings.SelectMany(h => h.Shape.Vertices).Select(v => v.At))
+            {
+                var line = margin[i].Y + (p.X - margin[i].X) * pitch.Tangent;
+                if (Math.Abs((line - p.Y) * pitch.Cosine - wanted) > 1e-6) continue;
+                yield return Working.Of(practice.Margin) + (Working.Of(line) - p.Y) * Working.Cos(pitch) + practice.CoverBelow;
+                yield break;
+            }
+        }
+        if (wanted > 0) yield return Working.Of(practice.Margin) + wanted + practice.CoverBelow;
     }
 
     private static IEnumerable<Fact> Ends(PickBench bench, StringBoard board)

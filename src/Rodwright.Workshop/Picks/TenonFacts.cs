@@ -9,7 +9,10 @@ internal static class TenonFacts
     public static IEnumerable<Fact> Of(PickBench bench, StringBoard board, StringTenon tenon, string end = "")
     {
         var (practice, newel) = (tenon.Practice, bench.Practice.Newel);
+        foreach (var fact in EdgeFacts.AtShoulder(bench, board, tenon, end)) yield return fact;
         yield return Band(board, tenon, end);
+        yield return Facts.Mm($"{end}top of the band, up", tenon.Top, Why.Rule("the upper edge, where it stands lowest over the tenon"), "", Over(tenon, board.UpperEdge, true));
+        yield return Facts.Mm($"{end}bottom of the band, up", tenon.Bottom, Why.Rule("the lower edge, where it stands highest over the tenon; and clear of the floor"), "", Over(tenon, board.LowerEdge, false));
         yield return Third(tenon, end + "each tenon and the gap");
         var whole = practice.Part * newel;
         yield return Facts.Mm($"{end}tenon's length", tenon.Length, Why.Rule(tenon.Length < whole - 0.005
@@ -35,7 +38,17 @@ internal static class TenonFacts
             Working.Of(board.Site.Width) / Working.Cos(lower) - loss, Working.Of(top - bottom) - loss, Working.Of(tenon.Top) - tenon.Bottom);
     }
 
-    private static Angle EndPitch(Path2 edge, StringTenon tenon)
+    /// <summary>An edge's height where the band needs it: at the shoulder, or over the tenon's end.</summary>
+    private static Working Over(StringTenon tenon, Path2 edge, bool lowest)
+    {
+        var pitch = EndPitch(edge, tenon);
+        var at = Working.Of(GraphCut.HeightAt(edge, tenon.Shoulder));
+        var climb = Working.Of(tenon.Length) * Working.Tan(pitch);
+        return tenon.IsUpper == lowest ? at : lowest ? at - climb : at + climb;
+    }
+
+    /// <summary>Slope of an edge at the tenon's shoulder.</summary>
+    public static Angle EndPitch(Path2 edge, StringTenon tenon)
     {
         var (a, b, _) = edge.Edge(tenon.IsUpper ? edge.EdgeCount - 1 : 0);
         return Angle.OfPitch(b.Y - a.Y, b.X - a.X);

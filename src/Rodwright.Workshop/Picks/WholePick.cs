@@ -24,7 +24,7 @@ internal static class WholePick
         }
         yield return WidthPick.ClearWidth(bench);
         yield return WalkingFacts.Length(bench);
-        foreach (var fact in ClauseFacts.At(bench, _ => true, r => r is "flight-rise" or "risers-per-flight" or "straight-run" or "two-rise-and-going" or "pitch" or "rise" or "going")) yield return fact;
+        foreach (var fact in ClauseFacts.At(bench, w => !w.StartsWith("step ", StringComparison.Ordinal), r => r is "flight-rise" or "risers-per-flight" or "straight-run" or "two-rise-and-going" or "pitch" or "rise" or "going")) yield return fact;
         var report = bench.Stair.Regulation;
         yield return Facts.Words("regulation", $"{report.Count(CheckOutcome.Pass)} kept, {report.Count(CheckOutcome.Fail)} not kept, {report.Count(CheckOutcome.Advice)} to think over", report.Title, "regulation");
         yield return Facts.Words("proof", bench.Proof.Holds ? "it goes together" : "it does not go together yet", Why.Rule("every joint is described on both its parts and proved"));

@@ -12,16 +12,23 @@ internal sealed class Working
     private const int FewestDigits = 2;
     private const int MostDigits = 8;
 
+    // Half of the last digit that is told, and room for a figure that is rounded on the way.
+    private const double FarOff = 0.011;
+
     private readonly Func<int, (string Text, double Value)> printed;
     private readonly Rank rank;
-    private readonly double? figure;
+    private readonly double exact;
+    private readonly bool isFigure;
 
-    private Working(Rank rank, Func<int, (string, double)> printed, double? figure = null)
+    private Working(Rank rank, double exact, Func<int, (string, double)> printed, bool isFigure = false)
     {
         this.rank = rank;
+        this.exact = exact;
         this.printed = printed;
-        this.figure = figure;
+        this.isFigure = isFigure;
     }
+
+    private bool IsNothing => isFigure && exact == 0;
 
     private enum Rank
     {
@@ -31,34 +38,34 @@ internal sealed class Working
     }
 
     /// <summary>Half a turn in radians, for lengths of arcs.</summary>
-    public static Working Pi { get; } = new(Rank.Single, _ => ("π", Math.PI));
+    public static Working Pi { get; } = new(Rank.Single, Math.PI, _ => ("π", Math.PI));
 
-    public static Working Of(double value) => new(Rank.Single, d =>
+    public static Working Of(double value) => new(Rank.Single, value, d =>
     {
         var text = Number.Print(value, d);
         var read = Math.Round(value, d, MidpointRounding.AwayFromZero);
         return text[0] == '-' ? ($"(−{text[1..]})", read) : (text, read);
-    }, value);
+    }, true);
 
     public static implicit operator Working(double value) => Of(value);
 
     public static implicit operator Working(int value) => Of(value);
 
-    public static Working operator +(Working a, Working b) => b.figure is < 0 and var f
-        ? a - Of(-f)
-        : new(Rank.Sum, d => Join(a.In(d, Rank.Sum), " + ", b.In(d, Rank.Sum), (x, y) => x + y));
+    public static Working operator +(Working a, Working b) => b.IsNothing ? a : b.isFigure && b.exact < 0
+        ? a - Of(-b.exact)
+        : new(Rank.Sum, a.exact + b.exact, d => Join(a.In(d, Rank.Sum), " + ", b.In(d, Rank.Sum), (x, y) => x + y));
 
-    public static Working operator -(Working a, Working b) => b.figure is < 0 and var f
-        ? a + Of(-f)
-        : new(Rank.Sum, d => Join(a.In(d, Rank.Sum), " − ", b.In(d, Rank.Product), (x, y) => x - y));
+    public static Working operator -(Working a, Working b) => b.IsNothing ? a : b.isFigure && b.exact < 0
+        ? a + Of(-b.exact)
+        : new(Rank.Sum, a.exact - b.exact, d => Join(a.In(d, Rank.Sum), " − ", b.In(d, Rank.Product), (x, y) => x - y));
 
-    public static Working operator *(Working a, Working b) => new(Rank.Product, d => Join(a.In(d, Rank.Product), " × ", b.In(d, Rank.Product), (x, y) => x * y));
+    public static Working operator *(Working a, Working b) => new(Rank.Product, a.exact * b.exact, d => Join(a.In(d, Rank.Product), " × ", b.In(d, Rank.Product), (x, y) => x * y));
 
-    public static Working operator /(Working a, Working b) => new(Rank.Product, d => Join(a.In(d, Rank.Product), " ÷ ", b.In(d, Rank.Single), (x, y) => x / y));
+    public static Working operator /(Working a, Working b) => new(Rank.Product, a.exact / b.exact, d => Join(a.In(d, Rank.Product), " ÷ ", b.In(d, Rank.Single), (x, y) => x / y));
 
-    public static Working Square(Working a) => new(Rank.Single, d => Of(a.In(d, Rank.Single), t => $"{t}²", x => x * x));
+    public static Working Square(Working a) => new(Rank.Single, a.exact * a.exact, d => Of(a.In(d, Rank.Single), t => $"{t}²", x => x * x));
 
-    public static Working Root(Working a) => new(Rank.Single, d => Of(a.printed(d), t => $"√({t})", Math.Sqrt));
+    public static Working Root(Working a) => new(Rank.Single, Math.Sqrt(a.exact), d => Of(a.printed(d), t => $"√({t})", Math.Sqrt));
 
     /// <summary>The long side over two square ones.</summary>
     public static Working Across(double a, double b) => Root(Square(Math.Abs(a)) + Square(Math.Abs(b)));
@@ -70,12 +77,12 @@ internal sealed class Working
     public static Working Tan(Angle a) => Turned("tan", a, Angle.Tan);
 
     /// <summary>The angle of a slope, degrees.</summary>
-    public static Working Atan(Working slope) => new(Rank.Single, d => Of(slope.printed(d), t => $"atan({t})", x => Angle.FromRadians(Angle.Atan(x)).Degrees));
+    public static Working Atan(Working slope) => new(Rank.Single, Angle.FromRadians(Angle.Atan(slope.exact)).Degrees, d => Of(slope.printed(d), t => $"atan({t})", x => Angle.FromRadians(Angle.Atan(x)).Degrees));
 
     /// <summary>"4 × 201.538 = 806.15"; null when it does not come out, or is no more than the figure itself.</summary>
     public string? Equation(double value, int decimals)
     {
-        if (figure is not null || !double.IsFinite(value)) return null;
+        if (isFigure || !double.IsFinite(value) || !(Math.Abs(exact - value) < FarOff)) return null;
         var wanted = Number.Print(value, decimals);
         for (var digits = FewestDigits; digits <= MostDigits; digits++)
         {
@@ -88,7 +95,7 @@ internal sealed class Working
     /// <summary>A printed number with the sign as it is lettered.</summary>
     public static string Signed(string number) => number.Replace('-', '−');
 
-    private static Working Turned(string name, Angle a, Func<double, double> of) => new(Rank.Single, d =>
+    private static Working Turned(string name, Angle a, Func<double, double> of) => new(Rank.Single, of(a.Radians), d =>
     {
         var degrees = Math.Round(a.Degrees, d, MidpointRounding.AwayFromZero);
         return ($"{name} {Signed(Number.Print(degrees, d))}°", of(Angle.FromDegrees(degrees).Radians));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using CsCheck;
 using Rodwright.Drawings.Marks;
 using Rodwright.Geometry;
 using Rodwright.Joinery;
@@ -10,6 +11,7 @@ using Rodwright.Rod.Stages;
 using Rodwright.Rod.Things;
 using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Jobs.Fields;
+using Rodwright.Testing;
 using Rodwright.Workshop.Picks;
 using Made = Rodwright.Workshop.Picks.Picks;
 
@@ -17,6 +19,13 @@ namespace Rodwright.Workshop.Tests.Picks;
 
 public sealed class PicksTests
 {
+    private static readonly string[] Always =
+    [
+        "rise", "clear width", "pitch of the straight steps", "length between the faces", "taper", "height of its head", "highest pitch line or floor at its centre", "band of the tenons",
+        "thickness along the face, outer end", "thickness along the face, inner end", "height of the board", "going along the walking line", "length of the walking line", "narrow end as width of the tread",
+        "height of its surface", "height of its tread", "wedge space at its thick end", "least width that would do", "from pitch point to pitch point, straight steps",
+    ];
+
     public static TheoryData<string> Samples => Set.Samples;
 
     [Theory, MemberData(nameof(Samples))]
@@ -108,9 +117,34 @@ public sealed class PicksTests
     {
         var bench = new Picked(Set.Sample(sample));
         var facts = bench.All.SelectMany(p => p.Facts.Select(f => (p.Id, Fact: f))).ToList();
-        string[] always = ["rise", "clear width", "pitch of the straight steps", "length between the faces", "wide end along the wall", "taper", "length", "height of its head", "band of the tenons", "tenon's thickness", "thickness along the face, outer end"];
 
-        Assert.Empty(facts.Where(f => always.Contains(f.Fact.Label) && f.Fact.Formula.Length == 0).Select(f => $"{f.Id}: {f.Fact}"));
+        Assert.Empty(facts.Where(f => Always.Contains(f.Fact.Label) && f.Fact.Formula.Length == 0).Select(f => $"{f.Id}: {f.Fact}"));
+    }
+
+    [Fact]
+    public void Any_stair_is_explained_in_figures_that_come_out()
+    {
+        var explained = 0;
+        Generated.Jobs.Sample(
+            job =>
+            {
+                if (Stair.SetOut(job).Value is not { } stair) return;
+                explained++;
+                var bench = new Picked(stair);
+                foreach (var pick in bench.All)
+                {
+                    Assert.NotEmpty(pick.Facts);
+                    Assert.Empty(pick.Related.Except(bench.Ids));
+                    foreach (var fact in pick.Facts)
+                    {
+                        Assert.False(fact.Value.Contains("NaN", StringComparison.Ordinal) || fact.Value.Contains('∞', StringComparison.Ordinal) || fact.Source.Length == 0, $"{pick.Id}: {fact}");
+                        if (fact.Formula.Length > 0) Reads(pick.Id, fact);
+                        else Assert.False(Always.Contains(fact.Label), $"{pick.Id}: {fact} is not explained");
+                    }
+                }
+            },
+            iter: 40, threads: 1);
+        Assert.True(explained > 20, $"{explained}");
     }
 
     [Fact]
