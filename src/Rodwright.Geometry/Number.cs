@@ -7,34 +7,20 @@ namespace Rodwright.Geometry;
 public static class Number
 {
     /// <summary>Prints with at most <paramref name="decimals"/> decimals, no trailing zeros, never "-0". Ties round away from zero, as on paper.</summary>
-    public static string Print(double value, int decimals = 1) =>
-        Clean(Math.Round(value, decimals, MidpointRounding.AwayFromZero)).ToString(Format(decimals, '#'), CultureInfo.InvariantCulture);
+    public static string Print(double value, int decimals = 1)
+    {
+        Span<char> digits = stackalloc char[Longest];
+        return TryPrint(value, decimals, digits, out var count)
+            ? new(digits[..count])
+            : Clean(Math.Round(value, decimals, MidpointRounding.AwayFromZero)).ToString(Format(decimals, '#'), CultureInfo.InvariantCulture);
+    }
 
     /// <summary>Appends what <see cref="Print"/> prints, without making a string of it: for writers of many numbers.</summary>
-    public static void Append(StringBuilder text, double value, int decimals)
+    public static void Append(StringBuilder text, double value, int decimals = 1)
     {
-        var power = decimals switch { 0 => 1L, 1 => 10, 2 => 100, 3 => 1000, _ => 0 };
-        var scaled = Math.Round(value * power, MidpointRounding.AwayFromZero);
-        if (power == 0 || !(Math.Abs(scaled) < 1e15))
-        {
-            text.Append(Print(value, decimals));
-            return;
-        }
-        var whole = (long)scaled;
-        if (whole < 0)
-        {
-            text.Append('-');
-            whole = -whole;
-        }
-        text.Append(whole / power);
-        var rest = whole % power;
-        if (rest == 0) return;
-        text.Append('.');
-        for (var digit = power / 10; rest > 0; digit /= 10)
-        {
-            text.Append((char)('0' + rest / digit));
-            rest %= digit;
-        }
+        Span<char> digits = stackalloc char[Longest];
+        if (TryPrint(value, decimals, digits, out var count)) text.Append(digits[..count]);
+        else text.Append(Print(value, decimals));
     }
 
     /// <summary>Prints with exactly <paramref name="decimals"/> decimals, so that columns line up; never "-0".</summary>
@@ -43,6 +29,29 @@ public static class Number
 
     /// <summary>Prints so that reading gives the same double again.</summary>
     public static string Exact(double value) => Clean(value).ToString("R", CultureInfo.InvariantCulture);
+
+    private const int Longest = 20; // of a number below a billion with its sign and decimals
+
+    /// <summary>Rods are full of numbers of a few digits: those go as whole units of their last decimal.</summary>
+    private static bool TryPrint(double value, int decimals, Span<char> digits, out int count)
+    {
+        count = 0;
+        var power = decimals switch { 0 => 1, 1 => 10, 2 => 100, 3 => 1000, _ => 0 };
+        if (power == 0 || !(Math.Abs(value) < 1e9)) return false;
+        var units = (long)Math.Round(value * power, MidpointRounding.AwayFromZero);
+        if (units < 0) digits[count++] = '-';
+        var (whole, rest) = Math.DivRem(Math.Abs(units), power);
+        whole.TryFormat(digits[count..], out var written, provider: CultureInfo.InvariantCulture);
+        count += written;
+        if (rest == 0) return true;
+        digits[count++] = '.';
+        for (long digit = power / 10; rest > 0; digit /= 10)
+        {
+            digits[count++] = (char)('0' + rest / digit);
+            rest %= digit;
+        }
+        return true;
+    }
 
     private static double Clean(double value) => value == 0 ? 0 : value; // also turns -0 into 0
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace Rodwright.Geometry;
 
@@ -17,11 +18,15 @@ public sealed class Path2
 
     /// <summary>A path through the given vertices. Edges too shallow to be arcs (<see cref="Tolerance.Straight"/>), or without length, are straight.</summary>
     /// <exception cref="ArgumentException">Fewer than two vertices.</exception>
-    public Path2(IEnumerable<Vertex2> vertices, bool closed)
+    public Path2(IEnumerable<Vertex2> vertices, bool closed) : this([.. vertices], closed, nameof(vertices))
     {
-        Vertices = [.. vertices];
+    }
+
+    private Path2(ImmutableArray<Vertex2> vertices, bool closed, string name)
+    {
+        Vertices = vertices;
         Closed = closed;
-        if (Vertices.Length < 2) throw new ArgumentException("a path has at least two vertices", nameof(vertices));
+        if (Vertices.Length < 2) throw new ArgumentException("a path has at least two vertices", name);
         for (var i = 0; i < Vertices.Length; i++)
         {
             if (Vertices[i].Bulge == 0) continue;
@@ -92,7 +97,12 @@ public sealed class Path2
         new([new(centre + new Vector2(radius, 0), 1), new(centre - new Vector2(radius, 0), 1)], true);
 
     /// <summary>The path with every vertex carried to another place by a rigid, unmirrored motion.</summary>
-    public Path2 Moved(Func<Point2, Point2> motion) => new(Vertices.Select(v => new Vertex2(motion(v.At), v.Bulge)), Closed);
+    public Path2 Moved(Func<Point2, Point2> motion)
+    {
+        var moved = new Vertex2[Vertices.Length];
+        for (var i = 0; i < moved.Length; i++) moved[i] = new(motion(Vertices[i].At), Vertices[i].Bulge);
+        return new(ImmutableCollectionsMarshal.AsImmutableArray(moved), Closed, "");
+    }
 
     /// <summary>The path moved by a displacement.</summary>
     public Path2 Moved(Vector2 by) => Moved(p => p + by);

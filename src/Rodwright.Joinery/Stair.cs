@@ -20,17 +20,27 @@ public sealed record Stair(Job Job, StairPlan Plan, RegulationReport Regulation,
     /// <param name="job">A job as the job file's reader gives it.</param>
     /// <param name="found">What was found in reading it, to be kept with the rest.</param>
     /// <exception cref="ArgumentException">The job names a regulation that is not in the catalogue.</exception>
-    public static Outcome<Stair> SetOut(Job job, IEnumerable<Finding>? found = null)
+    public static Outcome<Stair> SetOut(Job job, IEnumerable<Finding>? found = null) => SetOut(job, found, Planner.SetOut, Judge.Check);
+
+    /// <summary>Sets a job out as <see cref="SetOut(Job, IEnumerable{Finding})"/> does, plan and regulation without hints: to follow a drag, and to try remedies.</summary>
+    /// <param name="job">A job as the job file's reader gives it.</param>
+    /// <param name="found">What was found in reading it, to be kept with the rest.</param>
+    /// <exception cref="ArgumentException">The job names a regulation that is not in the catalogue.</exception>
+    public static Outcome<Stair> Draft(Job job, IEnumerable<Finding>? found = null) => SetOut(job, found, Planner.Draft, Judge.Draft);
+
+    private static Outcome<Stair> SetOut(
+        Job job, IEnumerable<Finding>? found, Func<Job, Regulation, Outcome<StairPlan>> setOut, Func<StairPlan, RegulationReport> judge)
     {
         var regulation = RegulationCatalogue.Find(job.Regulation)
             ?? throw new ArgumentException($"no regulation {job.Regulation}", nameof(job));
-        var planned = Planner.SetOut(job, regulation);
+        var planned = setOut(job, regulation);
         var findings = (found ?? []).Concat(planned.Findings).ToList();
         if (planned.Value is not { } plan) return Outcome<Stair>.Refused(findings);
-        var report = Judge.Check(plan);
+        var report = judge(plan);
         var kit = Joiner.Make(plan);
         findings.AddRange(report.Findings);
-        findings.AddRange(kit.Findings);
+        // What the kit's findings carry may free them; only a trial can tell, and that is made on request.
+        findings.AddRange(kit.Findings.Select(f => f with { Remedies = [] }));
         if (findings.Any(f => f.Severity == Severity.Error)) return Outcome<Stair>.Refused(findings);
         return Outcome<Stair>.Of(new(job, kit.Plan, report, kit, [.. findings]), findings);
     }

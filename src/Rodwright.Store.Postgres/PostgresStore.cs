@@ -11,6 +11,8 @@ internal static class PostgresStore
     /// <summary>The number everybody who carries a store forward takes turns by; any would do, as long as it stays.</summary>
     private const string Turn = "SELECT pg_advisory_xact_lock(7410210118121);";
 
+    private const int Tries = 8;
+
     /// <summary>The store behind a connection string.</summary>
     public static StoreProvider At(string connectionString)
     {
@@ -18,10 +20,10 @@ internal static class PostgresStore
         return new("PostgreSQL", options, options, HasHistory, Turn, () => Close(options));
     }
 
-    /// <summary>Options over a connection string. What failed only because the server was away for a moment is tried again, up to six times within half a minute.</summary>
+    /// <summary>Options over a connection string. What failed only because the server was away for a moment, as it is while it starts again, is tried again for some seconds.</summary>
     public static DbContextOptions<StoreContext> Options(string connectionString) =>
         new DbContextOptionsBuilder<StoreContext>()
-            .UseNpgsql(connectionString, o => o.MigrationsAssembly(typeof(PostgresStore).Assembly.GetName().Name).EnableRetryOnFailure())
+            .UseNpgsql(connectionString, o => o.MigrationsAssembly(typeof(PostgresStore).Assembly.GetName().Name).EnableRetryOnFailure(Tries, TimeSpan.FromSeconds(1), null))
             .UseQueryTrackingBehavior(QueryTrackingBehavior.NoTracking)
             .Options;
 

@@ -51,6 +51,19 @@ public class GraphCutTests
             return piece.Flattened().All(p => path.DistanceTo(p) < 1e-6 && Math.Abs(GraphCut.HeightAt(path, p.X) - p.Y) < 1e-5);
         });
 
+    [Theory]
+    [InlineData(2e-8)]
+    [InlineData(-5e-7)]
+    [InlineData(1e-5)]
+    public void An_arc_whose_centre_lies_thousands_of_kilometres_off_is_cut_on_its_line(double bulge)
+    {
+        var path = new Path2([new(new(0, 0), bulge), new(new(250, 80))], false);
+        var piece = GraphCut.Between(path, 30, 170);
+        Assert.All(piece.Flattened(), p => Assert.Equal(0, path.DistanceTo(p), 1e-10));
+        // So shallow that it is all but a parabola on its chord.
+        Assert.Equal(32 - bulge * path.Vertices[0].At.DistanceTo(path.Vertices[1].At) / 2 * 4 * 0.4 * 0.6 * (path.Length / 250), GraphCut.HeightAt(path, 100), 1e-7);
+    }
+
     [Fact]
     public void A_cut_at_a_vertex_makes_no_edge_without_length()
     {

@@ -21,6 +21,17 @@ public class NumberTests
     [InlineData(0.1 + 0.2, 6, "0.3")]
     public void Printed_with_at_most_so_many_decimals(double value, int decimals, string printed) => Assert.Equal(printed, Number.Print(value, decimals));
 
+    [Fact]
+    public void Printing_and_appending_follow_the_number_format_of_the_invariant_culture() =>
+        Gen.Select(Gen.OneOf(Gen.Double[-5000, 5000], Gen.Double[-1, 1], Gen.Double, Gen.Int[-4000, 4000].Select(n => n / 8.0)).Where(double.IsFinite), Gen.Int[0, 5]).Sample((x, decimals) =>
+        {
+            var text = new System.Text.StringBuilder();
+            Number.Append(text, x, decimals);
+            var rounded = Math.Round(x, decimals, MidpointRounding.AwayFromZero);
+            var wanted = (rounded == 0 ? 0 : rounded).ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture);
+            return Number.Print(x, decimals) == wanted && text.ToString() == wanted;
+        });
+
     [Theory]
     [InlineData(0, 2, "0.00")]
     [InlineData(-0.001, 2, "0.00")]

@@ -18,6 +18,7 @@ public class KillTests
     [Fact(Timeout = Patience)]
     public async Task Two_hundred_killings_lose_no_revision_and_leave_none_half_written()
     {
+        var stop = TestContext.Current.CancellationToken;
         var left = Kills;
         var (seen, unacknowledged) = (0, 0);
         await Task.WhenAll(Enumerable.Range(0, AtOnce).Select(async lane =>
@@ -31,7 +32,7 @@ public class KillTests
                     using var saver = SaverProcess.Start(store.File);
                     // Its first number is that of the revision it found or made; then a few more, and some way into the next.
                     await saver.Saved(random.Next(1, MostSaves));
-                    await Task.Delay(random.Next(LongestSaveMs));
+                    await Task.Delay(random.Next(LongestSaveMs), stop);
                     Assert.True(await saver.Kill(), "it ended by itself: " + saver.Error);
                     Assert.NotEmpty(saver.Acknowledged);
                     var newest = await DemandWhole(store, saver.Acknowledged[^1]);
@@ -47,6 +48,7 @@ public class KillTests
     [Fact(Timeout = Patience)]
     public async Task Killed_while_it_makes_its_store_it_leaves_one_that_opens()
     {
+        var stop = TestContext.Current.CancellationToken;
         await Task.WhenAll(Enumerable.Range(0, AtOnce).Select(async lane =>
         {
             var random = new Random(lane);
@@ -56,8 +58,8 @@ public class KillTests
                 // The moment the file appears is the moment its making begins.
                 using var saver = SaverProcess.Start(store.File);
                 var since = Stopwatch.StartNew();
-                while (!File.Exists(store.File) && since.Elapsed < TimeSpan.FromMinutes(5)) await Task.Delay(1);
-                await Task.Delay(random.Next(120));
+                while (!File.Exists(store.File) && since.Elapsed < TimeSpan.FromMinutes(5)) await Task.Delay(1, stop);
+                await Task.Delay(random.Next(120), stop);
                 Assert.True(await saver.Kill(), "it ended by itself: " + saver.Error);
                 var shelf = await store.Open();
                 if (saver.Acknowledged.Count > 0) await DemandWhole(store, saver.Acknowledged[^1]);
@@ -69,12 +71,13 @@ public class KillTests
     [Fact(Timeout = Patience)]
     public async Task Two_processes_that_save_one_job_never_share_a_number()
     {
+        var stop = TestContext.Current.CancellationToken;
         await using var store = new SqliteTestStore();
         await (await store.Open()).Add(WholeText.Draft(1));
         using var first = SaverProcess.Start(store.File);
         using var second = SaverProcess.Start(store.File);
         var since = Stopwatch.StartNew();
-        while ((first.Acknowledged.Count < 20 || second.Acknowledged.Count < 20) && since.Elapsed < TimeSpan.FromMinutes(5)) await Task.Delay(5);
+        while ((first.Acknowledged.Count < 20 || second.Acknowledged.Count < 20) && since.Elapsed < TimeSpan.FromMinutes(5)) await Task.Delay(5, stop);
         Assert.True(await first.Kill() && await second.Kill(), first.Error + second.Error);
 
         // Each begins with the number it found, which it did not save.

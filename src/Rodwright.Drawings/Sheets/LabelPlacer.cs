@@ -39,11 +39,14 @@ public sealed class LabelPlacer
     /// <summary>Keeps labels off the lines and lettering among these marks; tints are no hindrance.</summary>
     public void Avoid(IEnumerable<Mark> marks)
     {
-        foreach (var (mark, _) in FlatMarks.Of(marks))
-        {
-            if (mark is StrokeMark stroke) Avoid(stroke.Path);
-            else if (mark is TextMark text) taken.Add(TurnedBox.Of(text));
-        }
+        foreach (var (mark, _) in FlatMarks.Of(marks)) Avoid(mark);
+    }
+
+    /// <summary>Keeps labels off a line or a text; anything else is no hindrance.</summary>
+    public void Avoid(Mark mark)
+    {
+        if (mark is StrokeMark stroke) Avoid(stroke.Path);
+        else if (mark is TextMark text) taken.Add(TurnedBox.Of(text));
     }
 
     /// <summary>Places a label near a point and remembers it; null when every place tried was taken.</summary>
@@ -58,18 +61,22 @@ public sealed class LabelPlacer
         string text, Point2 near, double height = 3.5, Layer? layer = null, double gap = 1.5, bool bold = false, string? of = null)
     {
         var half = new Vector2(Lettering.Width(text, height, bold) / 2, height / 2);
+        var label = new TextMark(Point2.Origin, text, height, layer ?? Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, bold: bold, of: of);
+        // A hair smaller: what it is not free of, the label itself is not either.
+        var shape = TurnedBox.Of(label, Apart - 1e-6);
+        var around = Around(near, gap + (Rings - 1) * (height + 1), half, shape.Bounds);
         for (var ring = 0; ring < Rings; ring++)
         {
             var away = gap + ring * (height + 1);
             foreach (var way in Ways)
             {
                 var middle = near + new Vector2(way.X * (away + half.X), way.Y * (away + half.Y));
-                var mark = new TextMark(
-                    middle, text, height, layer ?? Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, bold: bold, of: of);
+                if (!IsFree(shape.Moved(middle - Point2.Origin), around)) continue;
+                var mark = label with { At = middle };
                 var box = TurnedBox.Of(mark, Apart);
-                if (!room.Holds(box.Bounds) || !IsFree(box)) continue;
+                if (!room.Holds(box.Bounds) || !IsFree(box, around)) continue;
                 var lead = ring < 2 ? null : Lead(near, mark.Bounds, of);
-                if (lead is not null && IsLeadBlocked(lead)) continue;
+                if (lead is not null && IsLeadBlocked(lead, around)) continue;
                 taken.Add(TurnedBox.Of(mark));
                 if (lead is not null) Avoid(lead.Path);
                 return new(mark, lead);
@@ -88,14 +95,27 @@ public sealed class LabelPlacer
 
     private void AddLine(Point2 a, Point2 b) => lines.Add((a, b, Box2.Of([a, b])));
 
-    private bool IsFree(in TurnedBox box)
+    /// <summary>What stands where any of a label's places could be: the rest need not be asked about each of them.</summary>
+    private Nearby Around(Point2 near, double away, Vector2 half, Box2 shape)
     {
-        foreach (var other in taken)
+        var (x, y) = (away + half.X, away + half.Y);
+        var reach = new Box2(near.X - x + shape.MinX, near.Y - y + shape.MinY, near.X + x + shape.MaxX, near.Y + y + shape.MaxY).Grown(1);
+        var found = new Nearby([], []);
+        foreach (var box in taken) if (Meets(box.Bounds, reach)) found.Taken.Add(box);
+        foreach (var line in lines) if (Meets(line.Box, reach)) found.Lines.Add(line);
+        return found;
+
+        static bool Meets(Box2 a, Box2 b) => a.MaxX >= b.MinX && a.MinX <= b.MaxX && a.MaxY >= b.MinY && a.MinY <= b.MaxY;
+    }
+
+    private static bool IsFree(in TurnedBox box, Nearby around)
+    {
+        foreach (var other in around.Taken)
         {
             if (box.Overlaps(other)) return false;
         }
         var bounds = box.Bounds;
-        foreach (var (a, b, lineBox) in lines)
+        foreach (var (a, b, lineBox) in around.Lines)
         {
             if (lineBox.MaxX < bounds.MinX || lineBox.MinX > bounds.MaxX || lineBox.MaxY < bounds.MinY || lineBox.MinY > bounds.MaxY) continue;
             if (box.IsCrossedBy(a, b)) return false;
@@ -104,13 +124,15 @@ public sealed class LabelPlacer
     }
 
     // A lead may cross lines of the drawing, as leads do, but no lettering.
-    private bool IsLeadBlocked(StrokeMark lead)
+    private static bool IsLeadBlocked(StrokeMark lead, Nearby around)
     {
         var (a, b, _) = lead.Path.Edge(0);
-        foreach (var other in taken)
+        foreach (var other in around.Taken)
         {
             if (other.IsCrossedBy(a, b)) return true;
         }
         return false;
     }
+
+    private sealed record Nearby(List<TurnedBox> Taken, List<(Point2 A, Point2 B, Box2 Box)> Lines);
 }

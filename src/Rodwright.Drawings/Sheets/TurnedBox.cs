@@ -22,6 +22,13 @@ internal readonly struct TurnedBox
         Bounds = Box2.Of(Corners);
     }
 
+    private TurnedBox(in TurnedBox shape, Vector2 by)
+    {
+        this = shape;
+        corner += by;
+        Bounds = new(Bounds.MinX + by.X, Bounds.MinY + by.Y, Bounds.MaxX + by.X, Bounds.MaxY + by.Y);
+    }
+
     public Box2 Bounds { get; }
 
     public Point2[] Corners => [corner, corner + width * x, corner + width * x + height * y, corner + height * y];
@@ -36,6 +43,9 @@ internal readonly struct TurnedBox
         var unit = along.Length > 0 ? along.Unit : new Vector2(1, 0);
         return new(c[0] - grown * unit - grown * unit.Left, unit, Math.Max(0, along.Length + 2 * grown), Math.Max(0, c[0].DistanceTo(c[3]) + 2 * grown));
     }
+
+    /// <summary>The box moved.</summary>
+    public TurnedBox Moved(Vector2 by) => new(this, by);
 
     /// <summary>Whether two boxes share area.</summary>
     public bool Overlaps(in TurnedBox other) => Bounds.Overlaps(other.Bounds) && !SplitBy(other) && !other.SplitBy(this);

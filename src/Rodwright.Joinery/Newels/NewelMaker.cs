@@ -1,10 +1,11 @@
-using System.Collections.Immutable;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Steps;
 using Rodwright.Joinery.Strings;
 using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
+using System.Collections.Immutable;
 
 namespace Rodwright.Joinery.Newels;
 
@@ -29,6 +30,7 @@ internal static class NewelMaker
         foreach (var tenon in own) cuts.AddRange(TenonCuts(plan, site, tenon, faces, foot));
         if (Notch(plan, site, faces, foot, head) is { } notch) cuts.Add(notch);
         TrimmerAtTurn(plan, site, findings);
+        BehindString(plan, site, findings);
         return new()
         {
             Id = site.Id, Name = site.Name, Mark = site.Mark, Kind = PartKind.Newel, Material = practice.Timber,
@@ -167,6 +169,25 @@ internal static class NewelMaker
         return new("trimmer", CutKind.Notch, FaceLooking(faces, up), Path2.Rectangle(0, 0, practice.Newel, top), depth, "", null, "over the trimmer");
     }
 
+    /// <summary>At a turn a riser may stand half on the newel and half on the string: its housing must end before it comes behind the string's face.</summary>
+    private static void BehindString(StairPlan plan, NewelSite site, List<Finding> findings)
+    {
+        var practice = plan.Job.Practice;
+        var proud = practice.Newel / 2 - plan.InnerThickness / 2;
+        if (site.Role != NewelRole.Turn || practice.NewelHousing <= proud + Tolerance.Same) return;
+        var (newel, depth) = (Math.Ceiling(plan.InnerThickness + 2 * practice.NewelHousing), Math.Floor(proud));
+        findings.Add(new("RW4013", Severity.Breach, site.Name,
+            $"it stands {Number.Print(proud)} proud of its strings, {Number.Print(plan.InnerThickness)} thick; housings {Number.Print(practice.NewelHousing)} deep in it come behind their faces",
+            $"a newel of {Number.Print(newel)}" + (depth >= 1 ? $", or newel housings {Number.Print(depth)} deep" : "") + ", or thinner strings")
+        {
+            Remedies =
+            [
+                Remedy.Of($"a newel of {Number.Print(newel)}", FieldChange.To("practice.newel", newel)),
+                .. depth >= 1 ? new[] { Remedy.Of($"newel housings {Number.Print(depth)} deep", FieldChange.To("practice.newelHousing", depth)) } : [],
+            ],
+        });
+    }
+
     private static void TrimmerAtTurn(StairPlan plan, NewelSite site, List<Finding> findings)
     {
         if (site.Role != NewelRole.Turn || plan.Turn!.LastLine != plan.Risers) return;
@@ -174,6 +195,9 @@ internal static class NewelMaker
         if (past <= Tolerance.Same) return;
         findings.Add(new("RW4005", Severity.Advice, site.Name,
             $"it reaches {Number.Print(past)} past the trimmer's face behind the last riser",
-            $"pack the last riser out by {Number.Print(past)} (practice.packing), or notch the trimmer"));
+            $"pack the last riser out by {Number.Print(past)} (practice.packing), or notch the trimmer")
+        {
+            Remedies = [Remedy.Of($"the last riser packed out by {Number.Print(Math.Ceiling(plan.Job.Practice.Packing + past))}", FieldChange.To("practice.packing", Math.Ceiling(plan.Job.Practice.Packing + past)))],
+        });
     }
 }

@@ -1,7 +1,9 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
+using System.Collections.Immutable;
 
 namespace Rodwright.Joinery.Steps;
 
@@ -35,8 +37,9 @@ internal static class RiserMaker
         var slanted = inner.Bevel.Degrees > 1e-6 || outer.Bevel.Degrees > 1e-6;
         reaches[$"riser-{k}/{sections.Inner[0].Edge.Carrier}"] = inner.Reach;
         reaches[$"riser-{k}/{sections.Outer[0].Edge.Carrier}"] = outer.Reach;
-        Report(inner, "inner", StepOutline.DepthInto(sections.Inner[0], practice));
-        Report(outer, "outer", StepOutline.DepthInto(sections.Outer[0], practice));
+        (RiserOutline.End End, string Side, Section Section)[] ends = [(inner, "inner", sections.Inner[0]), (outer, "outer", sections.Outer[0])];
+        var thin = ends.Where(e => e.End.Left < practice.RiserEnd - Tolerance.Same).ToList();
+        foreach (var (end, side, section) in thin) Report(end, side, StepOutline.DepthInto(section, practice));
         return new()
         {
             Id = $"riser-{k}", Name = $"riser {k}", Mark = $"R{k}", Step = k, Material = practice.RiserMaterial,
@@ -51,15 +54,34 @@ internal static class RiserMaker
 
         void Report(RiserOutline.End end, string side, double depth)
         {
-            if (end.Left >= practice.RiserEnd - Tolerance.Same) return;
-            var tan = end.Bevel.Tangent;
-            var shallower = Math.Floor((practice.Riser / end.Bevel.Cosine - practice.RiserEnd) / tan * 10) / 10;
+            var shallower = Shallower(end);
             var left = end.Left > 0
                 ? $"{Number.Print(end.Left, 2)} of {Number.Print(practice.Riser)} is left at the full depth of {Number.Print(depth)}"
                 : $"it runs out to a point {Number.Print(end.Reach)} in, short of the full depth of {Number.Print(depth)}";
             findings.Add(new("RW4003", Severity.Breach, $"riser {k}",
                 $"its {side} end meets the face {Number.Print(end.Bevel.Degrees)}° off square; eased to stay within its housing, {left}; {Number.Print(practice.RiserEnd)} is wanted there",
-                (shallower > 0 ? $"a housing {Number.Print(shallower)} deep, or " : "") + $"a riser {Number.Print(Math.Ceiling((practice.RiserEnd + depth * tan) * end.Bevel.Cosine))} thick"));
+                (shallower > 0 ? $"a housing {Number.Print(shallower)} deep, or " : "") + $"a riser {Number.Print(Thicker(end, depth))} thick")
+            {
+                Remedies = Remedies(),
+            });
+        }
+
+        double Shallower(RiserOutline.End end) => Math.Floor((practice.Riser / end.Bevel.Cosine - practice.RiserEnd) / end.Bevel.Tangent * 10) / 10;
+
+        double Thicker(RiserOutline.End end, double depth) => Math.Ceiling((practice.RiserEnd + depth * end.Bevel.Tangent) * end.Bevel.Cosine);
+
+        // Both ends of one riser are freed together.
+        ImmutableArray<Remedy> Remedies()
+        {
+            var fields = thin.GroupBy(e => e.Section.Edge.Kind == BoundaryKind.NewelFace ? "practice.newelHousing" : "practice.housing")
+                .Select(g => (Field: g.Key, Depth: g.Min(e => Shallower(e.End)))).ToList();
+            var thick = thin.Max(e => Thicker(e.End, StepOutline.DepthInto(e.Section, practice)));
+            var shallow = string.Join(" and ", fields.Select(f => $"housings {Number.Print(f.Depth)} deep in {(f.Field == "practice.housing" ? "strings" : "newels")}"));
+            return
+            [
+                .. fields.TrueForAll(f => f.Depth > 0) ? new[] { new Remedy(shallow, [.. fields.Select(f => FieldChange.To(f.Field, f.Depth))]) } : [],
+                Remedy.Of($"risers {Number.Print(thick)} thick", FieldChange.To("practice.riser", thick)),
+            ];
         }
     }
 }

@@ -1,5 +1,7 @@
 using Rodwright.Geometry;
 using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Joinery.Strings;
@@ -23,17 +25,37 @@ internal static class StringFindings
             // What a larger margin asks for, and what a smaller one may still give.
             var spare = cover - practice.NosingCover;
             var margin = practice.Margin - (least - width);
-            findings.Add(new("RW4001", Severity.Breach, stock.Key ? "practice.wallString.width" : "practice.newelString.width",
+            var (field, board) = (Field(stock.Key), Math.Ceiling((least + Math.Ceiling(shortCover)) / 5) * 5);
+            var isMarginEnough = least - width <= spare && margin > 0;
+            findings.Add(new("RW4001", Severity.Breach, field,
                 $"{Names(narrow)}: a board {Number.Print(width)} wide is too narrow for the straight steps; with a margin of {Number.Print(practice.Margin)} and {Number.Print(practice.CoverBelow)} below the housings {Number.Print(least)} is needed",
-                $"a board {Number.Print(Math.Ceiling((least + Math.Ceiling(shortCover)) / 5) * 5)} wide"
-                + (least - width <= spare && margin > 0 ? $", or a margin of {Number.Print(Math.Floor(margin))}" : "")));
+                $"a board {Number.Print(board)} wide" + (isMarginEnough ? $", or a margin of {Number.Print(Math.Floor(margin))}" : ""))
+            {
+                Remedies =
+                [
+                    .. Enumerable.Range(0, 6).Select(i => Remedy.Of($"{(stock.Key ? "wall" : "newel")} strings {Number.Print(board + 5 * i)} wide", FieldChange.To(field, board + 5 * i))),
+                    .. isMarginEnough ? new[] { Remedy.Of($"a margin of {Number.Print(Math.Floor(margin))}", FieldChange.To("practice.margin", Math.Floor(margin))) } : [],
+                ],
+            });
         }
         if (shortCover > 0)
         {
             var margin = Math.Ceiling(practice.Margin + shortCover);
             findings.Add(new("RW4002", Severity.Breach, "practice.margin",
                 $"{Names(strings.Where(s => s.Edges.LeastNosingCover < practice.NosingCover - 0.005))}: a nosing comes within {Number.Print(cover)} of the upper edge; {Number.Print(practice.NosingCover)} is wanted",
-                $"a margin of {Number.Print(margin)}, on boards at least {Number.Print(Math.Ceiling(strings.Max(s => s.Edges.LeastWidth) + margin - practice.Margin))} wide"));
+                $"a margin of {Number.Print(margin)}, on boards at least {Number.Print(Math.Ceiling(strings.Max(s => s.Edges.LeastWidth) + margin - practice.Margin))} wide")
+            {
+                Remedies = [.. Enumerable.Range(0, 6).Select(i => Margin(margin + 2 * i))],
+            });
+        }
+        Remedy Margin(double margin)
+        {
+            // Boards that would come out too narrow under the larger margin are widened with it.
+            var wider = strings.GroupBy(s => s.Development.Sites[0].IsWall)
+                .Select(stock => (IsWall: stock.Key, Has: stock.First().Development.Sites[0].Width, Wants: Math.Ceiling((stock.Max(s => s.Edges.LeastWidth) + margin - practice.Margin) / 5) * 5))
+                .Where(b => b.Wants > b.Has).ToList();
+            var words = $"a margin of {Number.Print(margin)}" + string.Concat(wider.Select(b => $", {(b.IsWall ? "wall" : "newel")} strings {Number.Print(b.Wants)} wide"));
+            return new(words, [FieldChange.To("practice.margin", margin), .. wider.Select(b => FieldChange.To(Field(b.IsWall), b.Wants))]);
         }
         foreach (var (development, edges) in strings)
         {
@@ -42,7 +64,12 @@ internal static class StringFindings
             if (site.Lower.Kind != StringEndKind.Foot || site.Lower.Level > 0 || reach <= FarFoot) continue;
             findings.Add(new("RW4009", Severity.Advice, site.Name,
                 $"at the flat pitch of the tapered steps its foot reaches {Number.Print(reach)} in front of the first riser before it meets the skirting",
-                "see that it clears doors there, or begin with a straight step"));
+                "see that it clears doors there, or begin with a straight step")
+            {
+                Remedies = plan.Turn is { FirstLine: 1 } && plan.Job.Layout.GoingsAfter > 0
+                    ? [Remedy.Of("the stair begun with a straight step", ChangesOfSteps.Sequence(1, plan.Job.Layout.Turn, plan.Job.Layout.GoingsAfter - 1))]
+                    : [],
+            });
         }
         foreach (var (development, edges) in strings)
         {
@@ -51,7 +78,10 @@ internal static class StringFindings
             if (site.Lower.Kind != StringEndKind.Foot || foot >= practice.Skirting - Tolerance.Joint) continue;
             findings.Add(new("RW4012", Severity.Advice, site.Name,
                 $"the skirting, {Number.Print(practice.Skirting)} high, stands higher than the string in front of its first nosing; the foot is cut plumb {Number.Print(practice.NosingCover)} before the nosing, {Number.Print(foot)} high",
-                $"let the skirting die on the string's end, or a skirting of {Number.Print(Math.Floor(foot))}"));
+                $"let the skirting die on the string's end, or a skirting of {Number.Print(Math.Floor(foot))}")
+            {
+                Remedies = foot >= 0 ? [Remedy.Of($"a skirting of {Number.Print(Math.Floor(foot))}", FieldChange.To("practice.skirting", Math.Floor(foot)))] : [],
+            });
         }
         if (practice.Tread > practice.FloorBoards + Tolerance.Same)
         {
@@ -61,6 +91,8 @@ internal static class StringFindings
         }
     }
 
+    private static string Field(bool isWall) => isWall ? "practice.wallString.width" : "practice.newelString.width";
+
     /// <summary>Outlines that cross themselves: the sizes given cannot be one board.</summary>
     public static void Impossible(StairPlan plan, IEnumerable<StringBoard> boards, List<Finding> findings)
     {
@@ -69,8 +101,22 @@ internal static class StringFindings
             var practice = plan.Job.Practice;
             findings.Add(new("RW4011", Severity.Error, board.Site.Name,
                 $"its outline crosses itself: a board {Number.Print(board.Site.Width)} wide with a margin of {Number.Print(practice.Margin)}, skirting {Number.Print(practice.Skirting)} high, a level head of {Number.Print(practice.HeadLevel)} and floor boards of {Number.Print(practice.FloorBoards)} cannot end as it should",
-                "a lower skirting, a shorter level head, thinner floor boards or a wider board, in proportion to the steps"));
+                "a lower skirting, a shorter level head, thinner floor boards or a wider board, in proportion to the steps")
+            {
+                Remedies = [.. Proportioned(practice, board.Site)],
+            });
         }
+    }
+
+    /// <summary>The skirting lower, the level head shorter, the board wider, each step by step.</summary>
+    private static IEnumerable<Remedy> Proportioned(Practice practice, StringSite site)
+    {
+        foreach (var part in new[] { 0.75, 0.5, 0.25, 0 })
+            yield return Remedy.Of($"a skirting of {Number.Print(Math.Floor(part * practice.Skirting))}", FieldChange.To("practice.skirting", Math.Floor(part * practice.Skirting)));
+        foreach (var part in new[] { 0.75, 0.5, 0.25, 0 })
+            yield return Remedy.Of($"a level head of {Number.Print(Math.Floor(part * practice.HeadLevel))}", FieldChange.To("practice.headLevel", Math.Floor(part * practice.HeadLevel)));
+        for (var wider = 20; wider <= 200; wider += 20)
+            yield return Remedy.Of($"{(site.IsWall ? "wall" : "newel")} strings {Number.Print(site.Width + wider)} wide", FieldChange.To(Field(site.IsWall), site.Width + wider));
     }
 
     /// <summary>Pieces to joint on that are wider than the board itself, and so are glued up first.</summary>

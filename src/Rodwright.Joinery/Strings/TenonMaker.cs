@@ -24,7 +24,7 @@ internal static class TenonMaker
         }
         for (var i = 0; i < tenons.Count; i++)
         {
-            var length = Math.Min(BesideOther(tenons[i]), BeforeNotch(tenons[i]));
+            var length = Math.Min(Math.Min(BesideOther(tenons[i]), BeforeNotch(tenons[i])), BeforeHousings(tenons[i]));
             if (length >= tenons[i].Length - Tolerance.Same) continue;
             var (development, edges) = strings.First(s => s.Development.Sites.Contains(tenons[i].Site));
             tenons[i] = At(tenons[i].Site, edges, tenons[i].IsUpper, length);
@@ -35,7 +35,10 @@ internal static class TenonMaker
             var beside = tenon.Practice.Least + tenon.Practice.Between;
             findings.Add(new("RW4004", Severity.Breach, tenon.Site.Name,
                 $"its tenon into the newel is shortened to {Number.Print(tenon.Length)} so that it does not meet the other joints there; {Number.Print(practice.Tenon.Least)} is the least",
-                $"a newel of {Number.Print(2 * (beside + tenon.Site.Thickness / 2))}, or strings {Number.Print(Math.Max(0, 2 * (practice.Newel / 2 - beside)))} thick"));
+                $"a newel of {Number.Print(2 * (beside + tenon.Site.Thickness / 2))}, or strings {Number.Print(Math.Max(0, 2 * (practice.Newel / 2 - beside)))} thick")
+            {
+                Remedies = [.. TenonRemedies.LargerNewels(practice.Newel), TenonRemedies.Strings(tenon.Site, Math.Floor(2 * (practice.Newel / 2 - beside)))],
+            });
         }
         foreach (var tenon in tenons)
         {
@@ -43,7 +46,10 @@ internal static class TenonMaker
             if (left >= LeastBeforePeg - Tolerance.Same) continue;
             findings.Add(new("RW4007", Severity.Breach, tenon.Site.Name,
                 $"the hole for its peg comes within {Number.Print(left)} of the tenon's shoulder; {Number.Print(LeastBeforePeg)} is the least",
-                $"a longer tenon (a larger newel or thinner strings), or a peg of {Number.Print(Math.Max(0, 2 * (tenon.PegBack - tenon.Practice.Draw - LeastBeforePeg)))}"));
+                $"a longer tenon (a larger newel or thinner strings), or a peg of {Number.Print(Math.Max(0, 2 * (tenon.PegBack - tenon.Practice.Draw - LeastBeforePeg)))}")
+            {
+                Remedies = [.. TenonRemedies.SmallerPegs(tenon.Practice.Peg), .. TenonRemedies.LessDraw(tenon.Practice.Draw), .. TenonRemedies.LargerNewels(practice.Newel)],
+            });
         }
         return [.. tenons];
 
@@ -74,9 +80,14 @@ internal static class TenonMaker
         {
             var other = tenons.Find(o => o.Newel == t.Newel && !ReferenceEquals(o, t));
             if (!t.IsUpper || other is null || other.Bottom > t.Top + 1 || other.Top < t.Bottom - 1) return t.Length;
-            var free = practice.Newel / 2 - other.Site.Thickness / 2 - practice.Tenon.Between;
+            // The mortice is deeper than the tenon: at least a millimetre stays between it and the other one.
+            var free = practice.Newel / 2 - other.Site.Thickness / 2 - Math.Max(practice.Tenon.Between, practice.Tenon.MorticeClearance + 1);
             return Math.Min(t.Length, free);
         }
+
+        // A turn's newel has housings in the faces the mortices point at.
+        double BeforeHousings(StringTenon t) => plan.Newels.First(n => n.Id == t.Newel).Role != NewelRole.Turn ? t.Length
+            : Math.Min(t.Length, practice.Newel - practice.NewelHousing - practice.Tenon.Between - practice.Tenon.MorticeClearance);
 
         // A top newel is notched over the trimmer; the mortice must not break out into the notch.
         double BeforeNotch(StringTenon t)

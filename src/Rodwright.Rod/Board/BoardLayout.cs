@@ -26,11 +26,13 @@ internal static class BoardLayout
         {
             var (widest, whole) = (blocks.Max(b => b.Size.Width), blocks.Sum(b => b.Size.Width));
             var area = cells.Sum(c => c.Width * c.Height);
-            for (var width = widest; width <= Math.Min(whole, Math.Max(2.4 * Math.Sqrt(area), widest)); width += 2 * Coarse)
+            // Narrower boards come out upright, wider ones mostly bare.
+            var square = Math.Sqrt(area);
+            for (var width = Math.Min(whole, Math.Max(widest, Up(1.1 * square))); width <= Math.Min(whole, Math.Max(2 * square, widest)); width += 2 * Coarse)
             {
                 var tops = new Point2[blocks.Count];
                 var (across, deep) = new Skyline(width).Place(blocks, tops);
-                var cost = 1.5 * Math.Max(0, Math.Abs(Math.Log((across + Gap) / (deep + Gap) / Shape)) - Slack) + (1 - area / (across * deep)) + 0.03 * Ragged(blocks, tops);
+                var cost = 2 * Math.Max(0, Math.Abs(Math.Log((across + Gap) / (deep + Gap) / Shape)) - Slack) + (1 - area / (across * deep)) + 0.03 * Ragged(blocks, tops);
                 if (cost >= least - 1e-9) continue;
                 least = cost;
                 best = new(across, deep, [.. blocks.SelectMany((b, i) => b.Pieces.Select(p => (p.Index, At: tops[i] + p.Offset))).OrderBy(p => p.Index).Select(p => p.At)]);

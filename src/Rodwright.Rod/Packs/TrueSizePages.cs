@@ -10,6 +10,15 @@ internal static class TrueSizePages
     public static IEnumerable<Sheet> Of(IEnumerable<Sheet> sheets, PaperStock paper) =>
         sheets.SelectMany(sheet => Holds(paper, sheet.Paper) ? [sheet] : Tiling.Cut(sheet, TilePaper(paper)).Sheets);
 
+    /// <summary>How many pages of a paper, lying as it comes, a drawing takes at true size.</summary>
+    public static int Lying(PaperStock paper, Box2 drawing)
+    {
+        var room = TileGrid.WindowOn(TilePaper(paper));
+        // A roll is cut as long as the drawing, as far as a page goes.
+        var page = paper.Height is null ? paper.PageFor(drawing.Width + TilePaper(paper).Width - room.Width, paper.Width) : TilePaper(paper);
+        return new TileGrid(drawing, page).Tiles.Length;
+    }
+
     private static bool Holds(PaperStock paper, PaperSize page)
     {
         var (small, large) = (Math.Min(page.Width, page.Height), Math.Max(page.Width, page.Height));

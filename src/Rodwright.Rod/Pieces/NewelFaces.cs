@@ -23,7 +23,9 @@ internal sealed class NewelFaces
     public NewelFaces(Stair stair, NewelFaceView view, SheetLettering lettering)
     {
         (this.stair, this.view, this.lettering) = (stair, view, lettering);
-        (FaceSide, FaceEdge) = BenchFaces(view.Part);
+        (FaceSide, FaceEdge) = BenchFaces.OfNewel(view.Part);
+        Column = 16 + Enumerable.Range(0, 4).SelectMany(f => view.HeightStops(f, _ => Point2.Origin)).Max(s => Width(s.Value, s.Note));
+        Below = 14 + Enumerable.Range(0, 4).SelectMany(f => view.AcrossStops(f, _ => Point2.Origin)).Max(s => Width(s.Value, s.Note));
     }
 
     /// <summary>The face that takes a string; it carries the face mark.</summary>
@@ -33,10 +35,10 @@ internal sealed class NewelFaces
     public int FaceEdge { get; }
 
     /// <summary>Paper right of each face for its heights, mm.</summary>
-    public double Column => 16 + Enumerable.Range(0, 4).SelectMany(f => view.HeightStops(f, _ => Point2.Origin)).Max(s => Width(s.Value, s.Note));
+    public double Column { get; }
 
     /// <summary>Paper below the faces for the distances across, mm.</summary>
-    public double Below => 14 + Enumerable.Range(0, 4).SelectMany(f => view.AcrossStops(f, _ => Point2.Origin)).Max(s => Width(s.Value, s.Note));
+    public double Below { get; }
 
     /// <summary>Some faces from left to right.</summary>
     /// <param name="faces">Their indices.</param>
@@ -79,14 +81,5 @@ internal sealed class NewelFaces
             yield return StrokeMark.Line(new(at.X - 3, y), new(at.X + view.Part.Blank.Width * factor + 2, y), Pens.Centre, Layer.Site, of);
             if (isFirst) yield return new TextMark(new(at.X - 4, y), "FFL " + Number.Print(level), lettering.Words, Layer.Lettering, HorizontalAnchor.End, VerticalAnchor.Middle, of: of);
         }
-    }
-
-    /// <summary>The face side takes a string, the face edge next to it takes treads.</summary>
-    private static (int Side, int Edge) BenchFaces(Part part)
-    {
-        int Count(int face, CutKind kind) => part.Cuts.Count(c => c.Face == face && c.Kind == kind);
-        var side = Enumerable.Range(0, 4).OrderByDescending(i => Math.Min(1, Count(i, CutKind.Mortice))).ThenByDescending(i => Count((i + 1) % 4, CutKind.Housing) + Count((i + 3) % 4, CutKind.Housing)).First();
-        var edge = new[] { (side + 1) % 4, (side + 3) % 4 }.MaxBy(i => Count(i, CutKind.Housing));
-        return (side, edge);
     }
 }

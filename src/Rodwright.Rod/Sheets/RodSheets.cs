@@ -19,14 +19,28 @@ public static class RodSheets
     /// <summary>The rod's sheet; at the scale wanted or the next smaller one at which plan and strings fit one page together; none when that would be below 1:5.</summary>
     public static IReadOnlyList<Sheet> Make(RodJob rod)
     {
-        if (StringView.All(rod.Stair, wall: true).Concat(StringView.All(rod.Stair, wall: false)).FirstOrDefault() is not { } strings) return [];
+        if (Strings(rod) is not { } strings) return [];
         var plan = new PlanView(rod.Stair);
         foreach (var scale in SheetScales.From(rod.Style.Scale).Where(s => s.Ratio <= SmallestUseful || s == rod.Style.Scale))
-        {
-            var start = SheetStart.At(rod, new("rod", "Rod", "Rod: plan and wall strings", Note: "Riser faces solid, nosings broken"), l => Together(strings, plan, l), scale);
-            if (start.Fits && Lay(strings, plan, start) is { } places) return [Draw(strings, plan, start, places.Strings, places.Plan)];
-        }
+            if (At(rod, strings, plan, scale) is { } laid) return [Draw(strings, plan, laid.Start, laid.Strings, laid.Plan)];
         return [];
+    }
+
+    /// <summary>The largest usual scale at which plan and strings fit one page of the job's paper together, whatever scale the job wants; null when none does.</summary>
+    public static Scale? Largest(RodJob rod)
+    {
+        if (Strings(rod) is not { } strings) return null;
+        var plan = new PlanView(rod.Stair);
+        return Scale.Usual.FirstOrDefault(scale => At(rod, strings, plan, scale) is not null);
+    }
+
+    /// <summary>The wall strings; in a stair without any, its first newel string.</summary>
+    private static StringView? Strings(RodJob rod) => StringView.All(rod.Stair, wall: true).Concat(StringView.All(rod.Stair, wall: false)).FirstOrDefault();
+
+    private static (SheetStart Start, Placement Strings, Placement Plan)? At(RodJob rod, StringView strings, PlanView plan, Scale scale)
+    {
+        var start = SheetStart.At(rod, new("rod", "Rod", "Rod: plan and wall strings", Note: "Riser faces solid, nosings broken"), l => Together(strings, plan, l), scale);
+        return start.Fits && Lay(strings, plan, start) is { } places ? (start, places.Strings, places.Plan) : null;
     }
 
     /// <summary>The larger of both needs each way: necessary, not enough.</summary>

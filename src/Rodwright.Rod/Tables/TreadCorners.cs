@@ -5,7 +5,7 @@ using Rodwright.Joinery.Parts;
 namespace Rodwright.Rod.Tables;
 
 /// <summary>Corners of a tread or nosing piece, lettered alike on sheets and in tables: A at the left end of the nosing, then anticlockwise.</summary>
-internal static class TreadCorners
+public static class TreadCorners
 {
     /// <summary>The corners, along the nosing from the board's left end and square to it from the nosing's edge.</summary>
     public static ImmutableArray<Point2> Of(Part part)

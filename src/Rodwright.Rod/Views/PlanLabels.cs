@@ -34,7 +34,7 @@ public static class PlanLabels
             var box = going.Bounds;
             if (marks.Exists(m => m.Bounds.Overlaps(box))) continue;
             marks.Add(going);
-            placer.Avoid([going]);
+            placer.Avoid(going);
         }
         Say("up", place.Map(plan.Riser(1).Walking) - new Vector2(0, 1), lettering.Figures, 1.5, null, ThingId.WalkingLine);
         foreach (var (part, _) in view.Strings) Say(part.Mark, place.Map(Beside(view, part)), lettering.Figures, 1, part);

@@ -28,7 +28,7 @@ public static class StringLabels
         {
             // Faint lines may pass behind a knocked-out label; everything else is kept clear of.
             if (mark is StrokeMark { Pen.Width: < 0.2 } line && line.Layer != Layer.Dimension) continue;
-            placer.Avoid([mark]);
+            placer.Avoid(mark);
         }
         if (wayUp)
         {
@@ -79,7 +79,7 @@ public static class StringLabels
         var height = lettering.Words;
         var margin = view.Stair.Job.Practice.Margin;
         if (place.Map(margin) < height + 1.6) yield break;
-        var outlines = view.Parts.Select(part => place.Map(part.FaceSide.Outline)).ToList();
+        var outlines = view.Parts.Select(part => Path2.Polygon(place.Map(part.FaceSide.Outline).Flattened())).ToList();
         for (var i = 0; i + 1 < view.PitchPoints.Length; i++)
         {
             var (a, b) = (view.PitchPoints[i], view.PitchPoints[i + 1]);

@@ -13,7 +13,7 @@ namespace Rodwright.Stairs.Findings;
 /// <param name="Hint">What would help, in bench words.</param>
 public sealed record Finding(string Code, Severity Severity, string Where, string Message, string Hint)
 {
-    /// <summary>What would free it at one press, the least change first; empty where only words can help.</summary>
+    /// <summary>What would free it at one press. Worked out on request: empty until then, and where only words can help.</summary>
     public ImmutableArray<Remedy> Remedies { get; init; } = [];
 
     /// <summary>Equal when all of it is: an array alone would be compared by identity.</summary>

@@ -17,7 +17,12 @@ public static class JobFile
     /// The job in a text, or everything that is wrong with it, all at once. Never throws, whatever the text. Contradictions between fields are
     /// judged only where each of them was read well.
     /// </summary>
-    public static Outcome<Job> Read(string text)
+    public static Outcome<Job> Read(string text) => Read(text, advise: true);
+
+    /// <summary>The same, its findings without remedies that can be pressed: for trials of remedies.</summary>
+    internal static Outcome<Job> Draft(string text) => Read(text, advise: false);
+
+    private static Outcome<Job> Read(string text, bool advise)
     {
         var reading = new JobReading();
         var job = JobFields.Blank;
@@ -28,6 +33,7 @@ public static class JobFile
         }
         job = job with { Sides = SidesOf(job, reading) };
         foreach (var check in JobChecks.All) check.Apply(reading, job);
+        if (advise && reading.IsRead) reading.Advise(job);
         return reading.Findings.Any(f => f.Severity == Severity.Error) ? Outcome<Job>.Refused(reading.Findings) : Outcome<Job>.Of(job, reading.Findings);
     }
 

@@ -1,7 +1,9 @@
-using System.Collections.Immutable;
 using Rodwright.Geometry;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Jobs.Changes;
+using Rodwright.Stairs.Regulations;
+using System.Collections.Immutable;
 
 namespace Rodwright.Stairs.Plans;
 
@@ -25,6 +27,30 @@ internal static class PlanRoom
                 "a wider stair, a smaller newel, or a regulation that measures in the middle"));
         }
         return findings.ToImmutable();
+    }
+
+    /// <summary>The findings with what would free those asked for, tried: afterwards there is a plan.</summary>
+    public static ImmutableArray<Finding> Advised(Job job, Regulation regulation, ImmutableArray<Finding> findings, Telling telling) =>
+        [.. findings.Select(f => telling.Remedies(f.Code) ? f with { Remedies = Trial.Freeing(job, regulation, f.Code, Candidates(job, f.Code)) } : f)];
+
+    /// <summary>The least change of each kind first.</summary>
+    private static IEnumerable<Way> Candidates(Job job, string code)
+    {
+        var (layout, newel) = (job.Layout, job.Practice.Newel);
+        var smaller = Enumerable.Range(1, 20).Select(i => Remedied.Newel(Math.Floor(newel) - 5 * i)).Where(_ => job.HasNewels);
+        var wider = Enumerable.Range(1, 60).Select(i => Remedied.Width(Math.Ceiling(job.Width) + 10 * i));
+        var moved = Enumerable.Range(1, 20).SelectMany(i => new[] { Remedied.TurnMoved(job, i), Remedied.TurnMoved(job, -i) });
+        var more = Enumerable.Range(1, 3).Select(i => Remedied.Risers(job, layout.Risers + i));
+        var onNewel = Math.Max(0, Math.Floor(newel / 2 - job.Practice.Cover));
+        var onTheNewel = layout.Turn is { } turn && (turn.FirstRiser ?? turn.LastRiser) is not null
+            ? Remedied.TurnRisers(job, Math.Min(turn.FirstRiser ?? onNewel, onNewel), Math.Min(turn.LastRiser ?? onNewel, onNewel))
+            : null;
+        return code switch
+        {
+            "RW2001" or "RW2002" => [Way.Of(wider), Way.Of(smaller)],
+            "RW2003" => [Way.Of(moved), Way.Of(more), Way.Of(smaller)],
+            _ => [Way.Of(onTheNewel), Way.Of(moved)],
+        };
     }
 
     /// <summary>Newels that leave no string between them, and risers past a newel with no string to carry them.</summary>

@@ -13,7 +13,15 @@ public static class Planner
     /// <summary>
     /// The plan of a job, or the reasons why there is none. Breaches found while setting out (no offset that fits) are findings on a plan that exists.
     /// </summary>
-    public static Outcome<StairPlan> SetOut(Job job, Regulation regulation)
+    public static Outcome<StairPlan> SetOut(Job job, Regulation regulation) => SetOut(job, regulation, Telling.Words);
+
+    /// <summary>The plan as <see cref="SetOut(Job, Regulation)"/> makes it, its findings without hints: to follow a drag, and to try remedies.</summary>
+    public static Outcome<StairPlan> Draft(Job job, Regulation regulation) => SetOut(job, regulation, Telling.Bare);
+
+    /// <summary>The plan as <see cref="SetOut(Job, Regulation)"/> makes it, its findings of one code with remedies that were tried in plan.</summary>
+    public static Outcome<StairPlan> Advise(Job job, Regulation regulation, string code) => SetOut(job, regulation, Telling.RemediesFor(code));
+
+    private static Outcome<StairPlan> SetOut(Job job, Regulation regulation, Telling telling)
     {
         var inner = PlanShape.Thickness(job, job.InnerSide);
         var outer = PlanShape.Thickness(job, job.OuterSide);
@@ -21,7 +29,7 @@ public static class Planner
         var half = job.Practice.Newel / 2;
         var inset = regulation.WalkingLine.InsetFor(clear, job.ModelScale);
         var room = PlanRoom.Check(job, clear, inset, inner);
-        if (!room.IsEmpty) return Outcome<StairPlan>.Refused(room);
+        if (!room.IsEmpty) return Outcome<StairPlan>.Refused(PlanRoom.Advised(job, regulation, room, telling));
 
         var site = new TurnSite(half, inner / 2, inner / 2 + clear, inner / 2 + inset);
         var findings = new List<Finding>();
@@ -44,12 +52,12 @@ public static class Planner
             found = turn.Kind == TurnKind.Landing
                 ? new(turn.FirstRiser ?? 0, turn.LastRiser ?? 0, TurnSolver.Decided(turn, "riser faces on the newel's centre"), true, 0, 0)
                 : TurnSolver.Solve(site, method, turn, Wanted(job, regulation), regulation.Going, job.Practice.Cover);
-            if (!found.Fits) findings.Add(TurnRemedies.NothingFits(job, regulation, site, turn, found));
+            if (!found.Fits) findings.Add(TurnRemedies.NothingFits(job, regulation, site, turn, found, telling));
             shape = shape with { FirstRiser = found.FirstRiser, LastRiser = found.LastRiser };
         }
 
         var fit = PlanRoom.CheckNewels(shape);
-        if (!fit.IsEmpty) return Outcome<StairPlan>.Refused(fit);
+        if (!fit.IsEmpty) return Outcome<StairPlan>.Refused(PlanRoom.Advised(job, regulation, fit, telling));
         var (innerBoundary, outerBoundary) = (Boundaries.Inner(shape), Boundaries.Outer(shape));
         var lines = Risers(shape, method);
         var path = Walking(shape);

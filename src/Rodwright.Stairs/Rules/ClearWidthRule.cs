@@ -1,3 +1,6 @@
+using Rodwright.Geometry;
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -16,6 +19,9 @@ public sealed class ClearWidthRule : Rule
         [new("stair", plan.ClearWidth)];
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
-        $"make the stair {Mm(plan.Job.Width + range.Least!.Value - plan.ClearWidth)} over strings, and more for handrails";
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst)
+    {
+        var width = plan.Job.Width + range.Least!.Value - plan.ClearWidth;
+        return Advice.Of($"make the stair {Mm(width)} over strings, and more for handrails", Remedied.Width(Math.Ceiling(width - Tolerance.Same)));
+    }
 }

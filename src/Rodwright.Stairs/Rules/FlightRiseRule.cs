@@ -1,3 +1,5 @@
+using Rodwright.Geometry;
+using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -18,6 +20,6 @@ public sealed class FlightRiseRule : Rule
     }
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
-        $"break the flight with a landing, at most {Math.Floor(range.Most!.Value / plan.Rise)} risers up";
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+        Advice.Of($"break the flight with a landing, at most {Number.Print(Math.Floor(range.Most!.Value / plan.Rise), 0)} risers up", FlightsOf.Shorter(plan));
 }

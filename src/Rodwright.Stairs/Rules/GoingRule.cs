@@ -1,3 +1,5 @@
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -19,6 +21,8 @@ public sealed class GoingRule : Rule
         plan.Steps.Contains(StepKind.Straight) ? [new("straight steps", plan.Going)] : [];
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
-        worst.Value < range.Least ? $"make the going {Mm(range.Least!.Value)} or more" : $"make the going {Mm(range.Most!.Value)} or less";
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+        worst.Value < range.Least
+            ? Advice.Of($"make the going {Mm(range.Least!.Value)} or more", Remedied.Going(range.WholeAtLeast))
+            : Advice.Of($"make the going {Mm(range.Most!.Value)} or less", Remedied.Going(range.WholeAtMost));
 }

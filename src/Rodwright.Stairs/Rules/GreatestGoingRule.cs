@@ -1,3 +1,5 @@
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -19,6 +21,8 @@ public sealed class GreatestGoingRule : Rule
     }
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
-        worst.Where == "straight steps" ? $"make the going {Mm(range.Most!.Value)} or less" : TaperedSteps.Shorter(plan);
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+        worst.Where == "straight steps"
+            ? Advice.Of($"make the going {Mm(range.Most!.Value)} or less", Remedied.Going(range.WholeAtMost))
+            : TaperedSteps.Shorter(plan);
 }

@@ -1,4 +1,7 @@
+using Rodwright.Geometry;
+using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -26,6 +29,14 @@ public sealed class LandingRule : Rule
     }
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
-        $"set the landing's risers {Mm(range.Least!.Value - worst.Value)} further out (firstRiser, lastRiser), or make the stair wider";
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst)
+    {
+        var (turn, further) = (plan.Turn!, range.Least!.Value - worst.Value);
+        // Each way in is as long as the clear width and the riser's offset beyond the string's face.
+        var e = Math.Ceiling(Math.Max(turn.FirstRiser, turn.LastRiser) + further - Tolerance.Same);
+        var past = Math.Ceiling(plan.Job.Practice.Newel / 2 + plan.Job.Practice.Riser + plan.Job.Practice.Cover - Tolerance.Same);
+        return Advice.Of(
+            $"set the landing's risers {Mm(further)} further out (firstRiser, lastRiser), or make the stair wider",
+            Way.Of([Remedied.TurnRisers(plan.Job, e, e), Remedied.TurnRisers(plan.Job, Math.Max(e, past), Math.Max(e, past))]), Remedied.Width(Math.Ceiling(plan.Job.Width + further - Tolerance.Same)));
+    }
 }

@@ -1,3 +1,4 @@
+using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -21,6 +22,6 @@ public sealed class NarrowAlongFacesRule : Rule
     }
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
         TaperedSteps.Wider(plan, range.Least!.Value - worst.Value);
 }

@@ -1,3 +1,5 @@
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -16,6 +18,10 @@ public sealed class NosingRule : Rule
         [new("every step", plan.Job.Practice.Nosing)];
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
-        worst.Value < range.Least ? $"make practice.nosing {Mm(range.Least!.Value)} or more" : $"make practice.nosing {Mm(range.Most!.Value)} or less";
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+        worst.Value < range.Least
+            ? Advice.Of($"make practice.nosing {Mm(range.Least!.Value)} or more", Nosing(range.WholeAtLeast))
+            : Advice.Of($"make practice.nosing {Mm(range.Most!.Value)} or less", Nosing(range.WholeAtMost));
+
+    private static Remedy Nosing(double nosing) => Findings.Remedy.Of($"a nosing of {Mm(nosing)}", FieldChange.To("practice.nosing", nosing));
 }

@@ -1,3 +1,4 @@
+using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -21,6 +22,6 @@ public sealed class OuterGoingRule : Rule
     }
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
         worst.Value < range.Least ? TaperedSteps.Longer(plan, range.Least!.Value) : TaperedSteps.Shorter(plan);
 }

@@ -1,5 +1,8 @@
 using Rodwright.Geometry;
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
+using Rodwright.Stairs.Proposals;
 using Rodwright.Stairs.Regulations;
 
 namespace Rodwright.Stairs.Rules;
@@ -20,12 +23,14 @@ public sealed class PitchRule : Rule
         plan.Steps.Contains(StepKind.Straight) ? [new("straight steps", plan.Pitch.Degrees)] : [];
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst)
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst)
     {
         // Rounded up to a whole millimetre, so that what is offered keeps the limit.
         var going = Math.Ceiling(plan.Rise / Angle.FromDegrees(range.Most!.Value).Tangent - Tolerance.Same);
         var rise = plan.Job.Survey.Height / (plan.Risers + 1);
         var fewer = Angle.OfPitch(rise, plan.Going).Degrees;
-        return $"a going of {Mm(going)} brings the pitch to {Number.Print(Angle.OfPitch(plan.Rise, going).Degrees, 2)}°; one riser more, {plan.Risers + 1} of {Mm(rise)}, to {Number.Print(fewer, 2)}°";
+        return Advice.Of(
+            $"a going of {Mm(going)} brings the pitch to {Number.Print(Angle.OfPitch(plan.Rise, going).Degrees, 2)}°; one riser more, {plan.Risers + 1} of {Mm(rise)}, to {Number.Print(fewer, 2)}°",
+            Remedied.Going(going), Way.Of(Remedied.Risers(plan.Job, RiserSplit.NotAbove(plan.Job.Survey.Height, plan.Going * Angle.FromDegrees(range.Most!.Value).Tangent).Risers)));
     }
 }

@@ -1,3 +1,5 @@
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -16,12 +18,12 @@ public sealed class RiseRule : Rule
         [new("every step", plan.Rise)];
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst)
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst)
     {
         var height = plan.Job.Survey.Height;
         var risers = worst.Value > range.Most ? (int)Math.Ceiling(height / range.Most!.Value) : (int)Math.Floor(height / range.Least!.Value);
         return risers < 2
             ? "check the height: no number of risers keeps this rise"
-            : $"{risers} risers instead of {plan.Risers} make a rise of {Mm(height / risers)}";
+            : Advice.Of($"{risers} risers instead of {plan.Risers} make a rise of {Mm(height / risers)}", Way.Of(Remedied.Risers(plan.Job, risers)));
     }
 }

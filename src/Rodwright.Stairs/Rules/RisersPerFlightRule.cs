@@ -1,3 +1,4 @@
+using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -18,6 +19,8 @@ public sealed class RisersPerFlightRule : Rule
     }
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
-        worst.Value > range.Most ? "break the flight with a landing" : "a step or two by themselves are easily missed: join them to a flight";
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+        worst.Value > range.Most
+            ? Advice.Of("break the flight with a landing", FlightsOf.Shorter(plan))
+            : Advice.Of("a step or two by themselves are easily missed: join them to a flight", FlightsOf.Moved(plan));
 }

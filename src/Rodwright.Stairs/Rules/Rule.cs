@@ -1,4 +1,5 @@
 using Rodwright.Geometry;
+using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -33,11 +34,11 @@ public abstract class Rule
     /// <summary>Why a stair may have nothing to measure.</summary>
     public virtual string Nothing => "this stair has none";
 
-    /// <summary>What would bring the measurement within a limit, with the numbers that would do.</summary>
+    /// <summary>What would bring the measurement within a limit, with the numbers that would do. Its remedies are tried by the judge before they are offered.</summary>
     /// <param name="plan">The stair.</param>
-    /// <param name="range">What is allowed on this stair.</param>
+    /// <param name="range">What is allowed on this stair, by every clause the rule is measured for.</param>
     /// <param name="worst">The measurement that is furthest off.</param>
-    public abstract string Remedy(StairPlan plan, LimitRange range, Measurement worst);
+    public abstract Advice Remedy(StairPlan plan, LimitRange range, Measurement worst);
 
     /// <summary>A length as findings print it.</summary>
     private protected static string Mm(double value) => Number.Print(value, 2) + " mm";

@@ -1,3 +1,4 @@
+using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -19,6 +20,6 @@ public sealed class StraightRunRule : Rule
     }
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
-        "put a turn of 30° or more between the flights";
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+        Advice.Of("put a turn of 30° or more between the flights", FlightsOf.Moved(plan));
 }

@@ -1,5 +1,8 @@
 using Rodwright.Geometry;
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
+using Rodwright.Stairs.Proposals;
 using Rodwright.Stairs.Regulations;
 
 namespace Rodwright.Stairs.Rules;
@@ -22,6 +25,13 @@ public sealed class TaperedPitchRule : Rule
     }
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
-        $"goings of {Mm(Math.Ceiling(plan.Rise / Angle.FromDegrees(range.Most!.Value).Tangent))} on the walking line would do: one riser more lowers the rise to {Mm(plan.Job.Survey.Height / (plan.Risers + 1))}, {TaperedSteps.OneFewer(plan)}";
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst)
+    {
+        var slope = Angle.FromDegrees(range.Most!.Value).Tangent;
+        var least = TaperedSteps.Of(plan).Select(s => TaperedSteps.Going(plan, s)).DefaultIfEmpty(plan.Going).Min();
+        var (going, risers) = (Math.Ceiling(plan.Rise / slope - Tolerance.Same), RiserSplit.NotAbove(plan.Job.Survey.Height, least * slope).Risers);
+        return Advice.Of(
+            $"goings of {Mm(going)} on the walking line would do: one riser more lowers the rise to {Mm(plan.Job.Survey.Height / (plan.Risers + 1))}, {TaperedSteps.OneFewer(plan)}",
+            [Way.Of(Remedied.Risers(plan.Job, risers)), .. TaperedSteps.Longer(plan, going).Ways]);
+    }
 }

@@ -1,8 +1,10 @@
-using System.Collections.Immutable;
 using Rodwright.Geometry;
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 using Rodwright.Stairs.Turns;
+using System.Collections.Immutable;
 
 namespace Rodwright.Stairs.Rules;
 
@@ -16,13 +18,18 @@ internal static class TaperedSteps
     public static double Going(StairPlan plan, TaperedStep step) => plan.Regulation.Going == GoingMeasure.Chord ? step.GoingChord : step.GoingArc;
 
     /// <summary>What makes the goings on the walking line at least so long, the narrow ends kept as they must be.</summary>
-    public static string Longer(StairPlan plan, double going) => TurnRemedies.Words(plan, Planner.Wanted(plan.Job, plan.Regulation) with { Going = going });
+    public static Advice Longer(StairPlan plan, double going) => TurnRemedies.For(plan, Planner.Wanted(plan.Job, plan.Regulation) with { Going = going });
 
-    public static string Shorter(StairPlan plan) => $"one tapered step more, {Of(plan).Length + 1}, shortens their goings; a narrower stair does too";
+    /// <summary>What shortens the goings on the walking line: a tapered step more, or the least narrowing of the stair by whole centimetres.</summary>
+    public static Advice Shorter(StairPlan plan)
+    {
+        var narrower = Enumerable.Range(1, 30).Select(i => Remedied.Width(plan.Job.Width - 10 * i));
+        return Advice.Of($"one tapered step more, {Of(plan).Length + 1}, shortens their goings; a narrower stair does too", Way.Of(Remedied.Tapered(plan.Job, Of(plan).Length + 1)), Way.Of(narrower));
+    }
 
     /// <summary>What widens the narrow ends by so much each, the goings kept as they must be.</summary>
-    public static string Wider(StairPlan plan, double by) =>
-        TurnRemedies.Words(plan, Planner.Wanted(plan.Job, plan.Regulation) with { Narrow = Of(plan).Min(s => s.NarrowAlongFaces) + by });
+    public static Advice Wider(StairPlan plan, double by) =>
+        TurnRemedies.For(plan, Planner.Wanted(plan.Job, plan.Regulation) with { Narrow = Of(plan).Min(s => s.NarrowAlongFaces) + by });
 
     public static string OneFewer(StairPlan plan) => Of(plan).Length > 2
         ? $"{Of(plan).Length - 1} tapered steps instead of {Of(plan).Length} (goings of about {Number.Print(Of(plan).Sum(s => Going(plan, s)) / (Of(plan).Length - 1))} mm)"

@@ -1,3 +1,4 @@
+using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -28,6 +29,6 @@ public sealed class UniformGoingRule : Rule
     }
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
         "set all straight steps out to one going";
 }

@@ -1,3 +1,4 @@
+using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -16,6 +17,6 @@ public sealed class UniformRiseRule : Rule
         [new("all steps", 0)];
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
         "share the height out equally";
 }

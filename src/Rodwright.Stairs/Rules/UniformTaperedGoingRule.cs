@@ -1,5 +1,9 @@
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
+using Rodwright.Stairs.Turns;
 
 namespace Rodwright.Stairs.Rules;
 
@@ -23,6 +27,7 @@ public sealed class UniformTaperedGoingRule : Rule
     }
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
-        "set the tapered steps out by equal goings";
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
+        Advice.Of("set the tapered steps out by equal goings", Way.Of(TurnCatalogue.Winders.Select(m => plan.Job.Layout.Turn is { Kind: TurnKind.Winders } turn && turn.Method != m.Id
+            ? Findings.Remedy.Of(m.Title, Remedied.WithTurn(plan.Job, turn with { Method = m.Id })) : null)));
 }

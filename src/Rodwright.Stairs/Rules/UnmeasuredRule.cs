@@ -1,3 +1,4 @@
+using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 
@@ -15,5 +16,5 @@ public sealed class UnmeasuredRule : Rule
     public override IEnumerable<Measurement> Measure(StairPlan plan) => [];
 
     /// <inheritdoc/>
-    public override string Remedy(StairPlan plan, LimitRange range, Measurement worst) => "check it by hand";
+    public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) => "check it by hand";
 }

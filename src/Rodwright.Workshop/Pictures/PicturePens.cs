@@ -19,5 +19,8 @@ internal static class PicturePens
 
     public static Pen Measured { get; } = new(0.45, Dash.None);
 
+    /// <summary>What is measured along an edge that is drawn itself: heavier than any edge.</summary>
+    public static Pen OnFace { get; } = new(1, Dash.None);
+
     public static Pen Slash { get; } = new(0.6, Dash.None);
 }

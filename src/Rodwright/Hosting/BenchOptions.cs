@@ -6,8 +6,9 @@ namespace Rodwright.Hosting;
 /// <param name="Port">TCP port; 0 for any that is free.</param>
 /// <param name="Data">Folder for the store and the keys of the access cookie.</param>
 /// <param name="Share">Whether the workshop's network is let in, with the access code.</param>
+/// <param name="Open">Whether to open the pages in this machine's browser.</param>
 /// <param name="Database">Connection string of a PostgreSQL server; null for SQLite in the data folder.</param>
-internal sealed record BenchOptions(int Port, string Data, bool Share, string? Database)
+internal sealed record BenchOptions(int Port, string Data, bool Share, bool Open, string? Database)
 {
     /// <summary>The port when none is given.</summary>
     public const int UsualPort = 8421;

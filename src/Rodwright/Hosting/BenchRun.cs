@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Net.Sockets;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -57,6 +58,20 @@ internal static class BenchRun
             if (ShareWords.Addresses(port) is [var first, ..]) around.Out.WriteLine(ShareWords.ForTerminal(ShareWords.Link(first, code)));
         }
         around.Out.Flush();
+        if (options.Open) OpenBrowser($"http://localhost:{port}/");
+    }
+
+    /// <summary>As a double click would; on a machine without a screen nothing happens, and the address stands on the terminal.</summary>
+    private static void OpenBrowser(string address)
+    {
+        try
+        {
+            using var started = Process.Start(new ProcessStartInfo(address) { UseShellExecute = true });
+        }
+        catch (Exception e) when (e is System.ComponentModel.Win32Exception or InvalidOperationException or FileNotFoundException)
+        {
+            // No browser to open.
+        }
     }
 
     private static async Task<IJobShelf> ShelfOf(BenchOptions options, TimeProvider time, CancellationToken stop) => options.Database is { } connection

@@ -124,7 +124,7 @@ public sealed class ViewsTests(Workshop workshop)
         await visit.ToShelf();
         await page.FillAsync("#search", "quillfeather");
         await Assertions.Expect(page.Locator(".card")).ToHaveCountAsync(2);
-        await page.Locator(".card", new() { HasText = "copy" }).GetByRole(AriaRole.Button, new() { Name = "Put away" }).ClickAsync();
+        await page.Locator(".card", new() { HasText = ", copy" }).GetByRole(AriaRole.Button, new() { Name = "Put away", Exact = false }).Last.ClickAsync();
         await Assertions.Expect(page.Locator(".card")).ToHaveCountAsync(1);
         await page.GetByRole(AriaRole.Button, new() { Name = "Put away", Exact = true }).First.ClickAsync();
         await Assertions.Expect(page.Locator(".card h2")).ToContainTextAsync(", copy");

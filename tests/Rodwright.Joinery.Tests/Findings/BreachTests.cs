@@ -23,6 +23,7 @@ public class BreachTests
         { "RW4002", Kite with { Practice = Kite.Practice with { Margin = 30 } }, "nosing", "margin of" },
         { "RW4003", WithTurn(Kite, new(TurnKind.Winders, 4, null, null, "equal-goings")) with { Practice = Kite.Practice with { Housing = 14, Riser = 9 } }, "full depth of", "thick" },
         { "RW4004", Samples.Job("quarter-landing") with { Practice = Samples.Job("quarter-landing").Practice with { Newel = 72 } }, "tenon", "a newel of" },
+        { "RW4013", Kite with { Practice = Kite.Practice with { Newel = 60, NewelString = new(40, 280) } }, "10 proud of its strings", "newel housings 10 deep" },
         { "RW3003", Kite with { Going = 222 }, "pitch", "" },
         { "RW3002", Kite with { Going = 210 }, "going", "" },
         { "RW3001", Kite with { Survey = new() { FloorToFloor = [2900] } }, "rise", "" },

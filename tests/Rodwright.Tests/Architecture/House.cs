@@ -16,6 +16,9 @@ internal static class House
         ["Rodwright.Drawings"] = ["Rodwright.Geometry"],
         ["Rodwright.Rod"] = ["Rodwright.Joinery", "Rodwright.Stairs", "Rodwright.Drawings", "Rodwright.Geometry"],
         ["Rodwright.Pages"] = ["Rodwright.Workshop", "Rodwright.Rod", "Rodwright.Joinery", "Rodwright.Stairs", "Rodwright.Drawings", "Rodwright.Geometry"],
+        ["Rodwright.Store"] = ["Rodwright.Workshop"],
+        ["Rodwright.Store.Postgres"] = ["Rodwright.Store", "Rodwright.Workshop"],
+        ["Rodwright.Store.Sqlite"] = ["Rodwright.Store", "Rodwright.Workshop"],
         ["Rodwright.Workshop"] = ["Rodwright.Rod", "Rodwright.Joinery", "Rodwright.Stairs", "Rodwright.Drawings", "Rodwright.Geometry"],
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 

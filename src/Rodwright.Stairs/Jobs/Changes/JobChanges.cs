@@ -12,7 +12,12 @@ public static class JobChanges
     private const int Deepest = 12;
 
     /// <summary>The job with its changes, or everything that stands against it. Nothing is clamped. The job itself is not touched.</summary>
-    public static Outcome<Job> Apply(Job job, IEnumerable<FieldChange> changes)
+    public static Outcome<Job> Apply(Job job, IEnumerable<FieldChange> changes) => Apply(job, changes, JobFile.Read);
+
+    /// <summary>The same, its findings without remedies that can be pressed: for trials of remedies.</summary>
+    internal static Outcome<Job> Draft(Job job, IEnumerable<FieldChange> changes) => Apply(job, changes, JobFile.Draft);
+
+    private static Outcome<Job> Apply(Job job, IEnumerable<FieldChange> changes, Func<string, Outcome<Job>> read)
     {
         var tree = JsonNode.Parse(JobFile.Write(job))!;
         var findings = ImmutableArray.CreateBuilder<Finding>();
@@ -23,7 +28,7 @@ public static class JobChanges
             else if (!Put(tree, change.Path, value, remove: change.Json is null))
                 findings.Add(new(JobCodes.Unknown, Severity.Error, change.Path, $"there is no field {change.Path} in a job", "fields are named as in the guide to the job file"));
         }
-        return findings.Count > 0 ? Outcome<Job>.Refused(findings) : JobFile.Read(tree.ToJsonString());
+        return findings.Count > 0 ? Outcome<Job>.Refused(findings) : read(tree.ToJsonString());
     }
 
     private static bool TryParse(string? json, out JsonNode? value)

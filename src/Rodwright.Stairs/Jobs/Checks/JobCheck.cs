@@ -18,7 +18,7 @@ internal sealed record JobCheck(string Code, string Where, ImmutableArray<string
     public void Apply(JobReading reading, Job job)
     {
         if (!reading.IsSound([.. Reads]) || Find(job) is not { } pinch) return;
-        if (Severity == Severity.Error) reading.Contradict(Code, Where, pinch.Message, pinch.Hint);
+        if (Severity == Severity.Error) reading.Contradict(Code, Where, pinch.Message, pinch.Hint, pinch.Ways);
         else reading.Note(Code, Where, pinch.Message, pinch.Hint);
     }
 
@@ -27,4 +27,7 @@ internal sealed record JobCheck(string Code, string Where, ImmutableArray<string
 }
 
 /// <summary>Where it pinches and what would free it.</summary>
-internal sealed record Pinch(string Message, string Hint);
+/// <param name="Message">What pinches.</param>
+/// <param name="Hint">What would free it, in words.</param>
+/// <param name="Ways">What may free it at one press; tried by the reader.</param>
+internal sealed record Pinch(string Message, string Hint, params ImmutableArray<Way> Ways);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rodwright.Geometry;
 using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Changes;
 using static Rodwright.Stairs.Jobs.Checks.JobCheck;
 
 namespace Rodwright.Stairs.Jobs.Checks;
@@ -55,7 +56,8 @@ internal static class StairChecks
         var fewest = Math.Ceiling(job.Survey.Height / (220 * job.ModelScale));
         return new(
             $"{Mm(job.Survey.Height)} in {job.Layout.Risers} risers makes a rise of {Mm(job.Rise)}; {Mm(least)} to {Mm(most)} is allowed",
-            $"check the height and the number of steps: {Number.Print(fewest)} risers, {Number.Print(fewest - 1)} steps, would rise {Mm(job.Survey.Height / fewest)}");
+            $"check the height and the number of steps: {Number.Print(fewest)} risers, {Number.Print(fewest - 1)} steps, would rise {Mm(job.Survey.Height / fewest)}",
+            Way.Of(Remedied.Risers(job, (int)Math.Min(fewest, MostSteps + 1))));
     }
 
     private static Pinch? Width(Job job)
@@ -64,12 +66,15 @@ internal static class StairChecks
         var least = LeastClear * job.ModelScale;
         return job.Width - strings >= least ? null : new(
             $"{Mm(job.Width)} over strings less {Mm(strings)} of string leaves {Mm(job.Width - strings)} clear; {Mm(least)} is the least",
-            $"make the stair at least {Mm(strings + least)} over strings");
+            $"make the stair at least {Mm(strings + least)} over strings",
+            Remedied.Width(Math.Ceiling(strings + least)));
     }
 
     private static double Thickness(Job job, SideKind side) => side == SideKind.Wall ? job.Practice.WallString.Thickness : job.Practice.NewelString.Thickness;
 
     private static Pinch? OpenOutside(Job job) => job.Layout.Turn is null || job.OuterSide == SideKind.Wall ? null : new(
         $"the outer side of the turn, the {(job.Layout.Hand == Hand.Left ? "right" : "left")}, is open; this version sets out turns whose outer side is walled",
-        $"make the {(job.Layout.Hand == Hand.Left ? "right" : "left")} side wall, or turn the stair the other way");
+        $"make the {(job.Layout.Hand == Hand.Left ? "right" : "left")} side wall, or turn the stair the other way",
+        Remedy.Of("the outer side of the turn walled", FieldChange.To(job.Layout.Hand == Hand.Left ? "sides.right" : "sides.left", "wall")),
+        Remedy.Of("the stair turned the other way", FieldChange.To("layout.hand", job.Layout.Hand == Hand.Left ? "right" : "left")));
 }

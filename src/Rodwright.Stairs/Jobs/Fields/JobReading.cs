@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs.Changes;
 
 namespace Rodwright.Stairs.Jobs.Fields;
 
@@ -9,6 +11,7 @@ internal sealed class JobReading
     private readonly List<Finding> findings = [];
     private readonly HashSet<string> refused = [];
     private readonly HashSet<string> given = [];
+    private readonly List<(int At, ImmutableArray<Way> Ways)> ways = [];
 
     public IReadOnlyList<Finding> Findings => findings;
 
@@ -24,7 +27,24 @@ internal sealed class JobReading
     }
 
     /// <summary>Refuses a job whose fields, each in order, contradict one another. Hides no other contradiction: all are reported at once.</summary>
-    public void Contradict(string code, string where, string message, string hint) => findings.Add(new(code, Severity.Error, where, message, hint));
+    public void Contradict(string code, string where, string message, string hint, params ImmutableArray<Way> ways)
+    {
+        if (!ways.IsEmpty) this.ways.Add((findings.Count, ways));
+        findings.Add(new(code, Severity.Error, where, message, hint));
+    }
+
+    /// <summary>Whether every field was read well.</summary>
+    public bool IsRead => refused.Count == 0;
+
+    /// <summary>Tries what would free each contradiction: afterwards it is gone, and nothing else stands against the job that did not before.</summary>
+    public void Advise(Job job)
+    {
+        foreach (var (at, tries) in ways)
+            findings[at] = findings[at] with { Remedies = [.. tries.Select(w => w.First(r => Frees(job, findings[at], r))).OfType<Remedy>().DistinctBy(r => r.Words)] };
+    }
+
+    private bool Frees(Job job, Finding finding, Remedy remedy) => JobChanges.Draft(job, remedy.Changes) is var changed
+        && changed.Findings.Where(f => f.Severity == Severity.Error).All(f => f.Code != finding.Code && findings.Any(old => old.Code == f.Code && old.Where == f.Where));
 
     public void Note(string code, string where, string message, string hint) =>
         findings.Add(new(code, Severity.Note, where, message, hint));

@@ -26,7 +26,7 @@ internal sealed class SecondLine
         {
             var (r, a, b) = (path.Radius, path.FirstRiser, path.LastRiser);
             var line = new Path2([new(new(r, -a)), new(new(r, 0), Angle.Tan(Math.PI / 8)), new(new(0, r)), new(new(-b, r))], false);
-            return mirrored ? line.MapMirrored(FromTurn) : line.Moved(FromTurn);
+            return mirrored ? line.MapMirrored(FromTurn).Reversed() : line.Moved(FromTurn);
         }
     }
 

@@ -66,7 +66,8 @@ internal sealed class Sketch
     }
 
     /// <summary>One piece of a measured line, mm of timber: no figure, no ends.</summary>
-    public void Piece(Point2 from, Point2 to) => Stroke(Place.Map(from), Place.Map(to));
+    public void Piece(Point2 from, Point2 to) =>
+        over.Add(StrokeMark.Line(Place.Map(from), Place.Map(to), PicturePens.OnFace, Layer.Dimension, Measured));
 
     /// <summary>An end of a measured line, mm of timber.</summary>
     public void End(Point2 at, Vector2 along) => Slash(Place.Map(at), along.Unit);

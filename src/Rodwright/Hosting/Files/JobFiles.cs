@@ -8,6 +8,7 @@ using Rodwright.Drawings.Sheets;
 using Rodwright.Output;
 using Rodwright.Rod;
 using Rodwright.Rod.Packs;
+using Rodwright.Rod.Scenes;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Workshop.Pictures;
 using Rodwright.Workshop.Sessions;
@@ -33,7 +34,7 @@ internal static class JobFiles
         revision.MapGet("/scene.glb", (Guid job, int number, StairCache stairs, HttpContext context) => WithStair(stairs, job, number, state =>
         {
             Keep(context);
-            return Results.File(StairModel.Write(state.Stair!).Bytes.ToArray(), "model/gltf-binary");
+            return Results.File(StairScene.Write(state.Stair!).Bytes.ToArray(), "model/gltf-binary");
         }));
         revision.MapGet("/sheets/{name}.svg", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) =>
             WithSheet(stairs, job, number, name, wishes, time, (_, sheet) => Results.Text(SvgWriter.Write(sheet), "image/svg+xml")));

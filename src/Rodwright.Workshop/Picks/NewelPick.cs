@@ -1,0 +1,75 @@
+using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
+using Rodwright.Stairs.Plans;
+
+namespace Rodwright.Workshop.Picks;
+
+/// <summary>A newel.</summary>
+internal static class NewelPick
+{
+    public static Pick? Of(PickBench bench, string id)
+    {
+        if (bench.Part(id) is not { Kind: PartKind.Newel } part || bench.Plan.Newels.FirstOrDefault(n => n.Id == id) is not { } site) return null;
+        return Draft.Pick(id, part.Name, $"newel, mark {part.Mark}", Relations.CutsFor(bench, id), [.. Sizes(bench, part, site), .. Place(bench, site)]);
+    }
+
+    /// <summary>Where its centre stands.</summary>
+    public static IEnumerable<Fact> Place(PickBench bench, NewelSite site)
+    {
+        var plan = bench.Plan;
+        if (plan.Turn is not { } turn)
+        {
+            if (site.Role == NewelRole.Top)
+                yield return Facts.Mm($"{site.Name}, from the first riser's face", (plan.Risers - 1) * plan.Going, Why.Rule("the last riser's face lies on the top newel's centre line"), Why.Going, Working.Of(plan.Risers - 1) * plan.Going);
+            yield break;
+        }
+        if (site.Role == NewelRole.Turn)
+        {
+            yield return Facts.Mm("first riser outside its centre line", turn.FirstRiser, Why.Rule($"what decided it: {turn.DecidedBy}"), Why.Steps);
+            yield return Facts.Mm("last riser outside its other centre line", turn.LastRiser, Why.Rule($"what decided it: {turn.DecidedBy}"), Why.Steps);
+            yield break;
+        }
+        var (goings, e) = site.Role == NewelRole.Bottom ? (bench.Job.Layout.GoingsBefore, turn.FirstRiser) : (bench.Job.Layout.GoingsAfter, turn.LastRiser);
+        yield return Facts.Mm($"{site.Name}, from the turn newel's centre", site.Centre.DistanceTo(turn.Centre), Why.Rule($"the {(site.Role == NewelRole.Bottom ? "first" : "last")} riser's face lies on its centre line"), Why.Going,
+            Working.Of(e) + Working.Of(goings) * plan.Going);
+    }
+
+    private static IEnumerable<Fact> Sizes(PickBench bench, Part part, NewelSite site)
+    {
+        var practice = bench.Practice;
+        yield return Facts.Given("practice.newel", practice.Newel);
+        var foot = part.FaceSide.Frame.Origin.Z;
+        var head = foot + part.Blank.Length;
+        yield return Facts.Mm("length", part.Blank.Length, Why.Rule("from its foot to its head"), "", Working.Of(head) - foot);
+        yield return Foot(bench, part, foot);
+        var rail = head - practice.RailHeight - practice.NewelAboveRail;
+        yield return Facts.Mm("height of its head", head, Why.Rule("the rail's height plumb above the highest pitch line or floor at its centre, and the newel above the rail"), "practice.newelAboveRail",
+            Working.Of(rail) + practice.RailHeight + practice.NewelAboveRail);
+        yield return Facts.Mm("highest pitch line or floor at its centre", rail, Why.Rule("the line of the nosings, produced to the newel's centre; or the floor it stands at"), Why.Going, [.. Highest(bench, site)]);
+        yield return Facts.Given("practice.railHeight", practice.RailHeight);
+        yield return Facts.Words("timber", part.Material, Why.Field("practice.timber"), "practice.timber");
+        foreach (var kind in part.Cuts.GroupBy(c => c.Kind))
+            yield return Facts.Count(CutWords.Many(kind.Key), kind.Count(), Why.Rule("cut in its four faces, each face set out by itself"));
+    }
+
+    private static Fact Foot(PickBench bench, Part part, double foot)
+    {
+        var practice = bench.Practice;
+        if (Math.Abs(foot + practice.NewelBelowFloor) < 1e-9) return Facts.Mm("height of its foot", foot, Why.Field("practice.newelBelowFloor"), "practice.newelBelowFloor", Working.Of(0) - practice.NewelBelowFloor);
+        return Facts.Mm("height of its foot", foot, Why.Rule("it hangs below its lowest joint: a string's lower edge, or a riser's housing"), "practice.topNewelDrop", Working.Of(foot + practice.TopNewelDrop) - practice.TopNewelDrop);
+    }
+
+    /// <summary>Ways its highest line may come about: each string's pitch line there, and each level.</summary>
+    private static IEnumerable<Working> Highest(PickBench bench, NewelSite site)
+    {
+        var (plan, practice) = (bench.Plan, bench.Practice);
+        foreach (var s in plan.Strings.Where(s => s.Lower.Newel == site.Id || s.Upper.Newel == site.Id))
+        {
+            var riser = plan.RiserLines.FirstOrDefault(r => r.Up.Dot(s.Face.Along) > 1 - 1e-9);
+            if (riser is null) continue;
+            var along = s.Face.Station(site.Centre) - s.Face.Station(riser.Inner);
+            yield return Working.Of(riser.Number) * plan.Rise + (Working.Of(along) + practice.Nosing) * plan.Rise / plan.Going;
+        }
+        for (var k = 1; k <= plan.Risers; k++) yield return Working.Of(k) * plan.Rise;
+    }
+}

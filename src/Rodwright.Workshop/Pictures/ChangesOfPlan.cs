@@ -1,0 +1,33 @@
+using Rodwright.Geometry;
+using Rodwright.Stairs.Plans;
+
+namespace Rodwright.Workshop.Pictures;
+
+/// <summary>What moves between two plans of one job, in words; numbers in mm, to a hundredth.</summary>
+internal static class ChangesOfPlan
+{
+    private const double Same = 0.005;
+
+    public static IEnumerable<string> Between(StairPlan was, StairPlan now)
+    {
+        if (Moved(was.WalkingRadius - was.InnerThickness / 2, now.WalkingRadius - now.InnerThickness / 2) is { } line)
+            yield return $"the walking line runs {line} from the inner string's face";
+        if (was.Turn is not { } old || now.Turn is not { } turn) yield break;
+        if (Moved(old.FirstRiser, turn.FirstRiser) is { } first) yield return $"the turn's first riser, riser {Number.Print(turn.FirstLine)}, stands {first} outside the newel's centre";
+        if (Moved(old.LastRiser, turn.LastRiser) is { } last) yield return $"its last riser, riser {Number.Print(turn.LastLine)}, stands {last} outside the newel's centre";
+        foreach (var (a, b) in old.Steps.Zip(turn.Steps))
+        {
+            var parts = new List<string>();
+            if (Moved(Going(was, a), Going(now, b)) is { } going) parts.Add($"going on the walking line {going}");
+            if (Moved(a.NarrowAlongFaces, b.NarrowAlongFaces) is { } narrow) parts.Add($"narrow end along the faces {narrow}");
+            if (Moved(a.Wide, b.Wide) is { } wide) parts.Add($"wide end {wide}");
+            if (parts.Count > 0) yield return $"step {Number.Print(b.Number)}: {string.Join(", ", parts)}";
+        }
+    }
+
+    private static double Going(StairPlan plan, TaperedStep step) => Clauses.Places.Going(plan, step.Number);
+
+    /// <summary>"225 (was 223.5)"; null when both are one length.</summary>
+    private static string? Moved(double was, double now) =>
+        Math.Abs(was - now) <= Same ? null : $"{Number.Print(now, 2)} (was {Number.Print(was, 2)})";
+}
