@@ -7,16 +7,15 @@ namespace Rodwright.Geometry.Solids;
 /// </summary>
 /// <param name="Corners">Where each corner lies, mm.</param>
 /// <param name="Normals">Unit normal at each corner, out of the wood.</param>
-/// <param name="FaceOf">Index of the solid's face that each corner belongs to.</param>
 /// <param name="Triangles">Three corners each, anticlockwise as seen from outside.</param>
-public sealed record ShadedMesh(ImmutableArray<Point3> Corners, ImmutableArray<Vector3> Normals, ImmutableArray<int> FaceOf, ImmutableArray<int> Triangles)
+public sealed record ShadedMesh(ImmutableArray<Point3> Corners, ImmutableArray<Vector3> Normals, ImmutableArray<int> Triangles)
 {
     /// <summary>The mesh of a closed solid.</summary>
     public static ShadedMesh Of(Solid solid)
     {
         var areas = solid.Faces.Select(f => AreaOf(solid, f)).ToArray();
         var around = Around(solid);
-        var (corners, normals, faceOf) = (ImmutableArray.CreateBuilder<Point3>(), ImmutableArray.CreateBuilder<Vector3>(), ImmutableArray.CreateBuilder<int>());
+        var (corners, normals) = (ImmutableArray.CreateBuilder<Point3>(), ImmutableArray.CreateBuilder<Vector3>());
         var triangles = ImmutableArray.CreateBuilder<int>();
         var (cornerOf, seenIn) = (new int[solid.Vertices.Length], new int[solid.Vertices.Length]);
         for (var f = 0; f < solid.Faces.Length; f++)
@@ -31,14 +30,13 @@ public sealed record ShadedMesh(ImmutableArray<Point3> Corners, ImmutableArray<V
                     cornerOf[vertex] = corners.Count;
                     corners.Add(solid.Vertices[vertex]);
                     normals.Add(NormalAt(solid, face, around[vertex], areas));
-                    faceOf.Add(f);
                 }
             }
             var first = triangles.Count;
             FaceTriangles.Add(solid, face, triangles);
             for (var i = first; i < triangles.Count; i++) triangles[i] = cornerOf[triangles[i]];
         }
-        return new(corners.ToImmutable(), normals.ToImmutable(), faceOf.ToImmutable(), triangles.ToImmutable());
+        return new(corners.ToImmutable(), normals.ToImmutable(), triangles.ToImmutable());
     }
 
     /// <summary>The faces round each vertex, each once.</summary>

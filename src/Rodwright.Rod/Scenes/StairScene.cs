@@ -13,8 +13,8 @@ namespace Rodwright.Rod.Scenes;
 
 /// <summary>
 /// The stair in its room for a viewer, as binary glTF. Every part is a node with the extras <c>part</c> (its id), <c>mark</c>, <c>kind</c>, <c>grain</c> (direction) or
-/// <c>sheet</c> (true), <c>cuts</c> (ids of its cuts; the attribute _FACE of a corner counts them from 1, 0 is the outside), <c>apart</c> (its way when the stair is taken
-/// apart: rows of dx, dy, dz, from, to, in the world of the stair) and <c>bench</c> (places of the bench marks: side, edge, letters). A piece of the room has <c>room</c> (its
+/// <c>sheet</c> (true), <c>faces</c> (frames: origin, u, v) and <c>cuts</c> (id, face, depth, outline), <c>apart</c> (its way when the stair is taken apart: rows of dx, dy, dz,
+/// from, to, in the world of the stair) and <c>bench</c> (places of the bench marks: side, edge, letters). A piece of the room has <c>room</c> (its
 /// kind) and <c>looks</c> (direction) instead, and no part. The root has <c>views</c>, directions from the stair to the eye, and <c>strokes</c>, the shapes of the bench marks.
 /// Points and directions of a part are in its own frame, millimetres.
 /// </summary>
@@ -36,7 +36,7 @@ public static class StairScene
     }
 
     private static GlbPiece Piece(PlacedSolid solid, ImmutableArray<Leg> apart) =>
-        new(solid.Part.Id, solid.Part.Mark, solid.Part.Name, solid.Shape, solid.Frame, PartLook.Of(solid.Part)) { FaceNumbers = FaceCuts.Of(solid), Extras = Extras(solid.Part, apart) };
+        new(solid.Part.Id, solid.Part.Mark, solid.Part.Name, solid.Shape, solid.Frame, PartLook.Of(solid.Part)) { Extras = Extras(solid.Part, apart) };
 
     private static GlbPiece Piece(RoomPiece room) =>
         new("", "", room.Name, room.Shape, new(default, new(1, 0, 0), new(0, 1, 0)), room.Kind == "wall" ? Wall : Floor)
@@ -51,7 +51,8 @@ public static class StairScene
         var extras = new JsonObject
         {
             ["kind"] = part.Kind.ToString(),
-            ["cuts"] = new JsonArray([.. part.Cuts.Select(c => (JsonNode)JsonValue.Create(c.Id))]),
+            ["faces"] = CutOutlines.Faces(part),
+            ["cuts"] = CutOutlines.Of(part),
             ["apart"] = new JsonArray([.. apart.Select(l => (JsonNode)SceneText.Of(l.By.X, l.By.Y, l.By.Z, l.From, l.To))]),
             ["bench"] = new JsonObject { ["side"] = Place(bench.Side), ["edge"] = Place(bench.Edge), ["letters"] = bench.Letters is { } letters ? Place(letters) : null },
         };

@@ -56,17 +56,6 @@ public class DrawnModelTests
     }
 
     [Fact]
-    public void Faces_carry_their_numbers_and_equal_shapes_with_other_numbers_are_not_one()
-    {
-        var solid = Piece(Path2.Rectangle(0, 0, 300, 100));
-        var numbered = solid with { FaceNumbers = [.. Enumerable.Range(0, 6)] };
-        var model = Read(solid, numbered, numbered with { PartId = "tread-3" });
-        Assert.Equal(2, model.LogicalMeshes.Count);
-        Assert.All(model.LogicalMeshes[0].Primitives[0].GetVertexAccessor("_FACE").AsScalarArray(), n => Assert.Equal(0, n));
-        Assert.Equal(Enumerable.Range(0, 6).SelectMany(i => Enumerable.Repeat((float)i, 4)), model.LogicalMeshes[1].Primitives[0].GetVertexAccessor("_FACE").AsScalarArray());
-    }
-
-    [Fact]
     public void Extras_are_written_and_what_is_no_part_says_so_by_having_none()
     {
         using var own = JsonDocument.Parse("""{"room": "wall", "looks": [0, 1, 0]}""");

@@ -20,7 +20,7 @@ public class TakenApartTests
         var stair = RodJobs.Stair(name);
         var ways = TakenApart.Of(stair.Kit);
         var solids = KitSolids.Of(stair.Kit, 0.3).Select(s => (s.Part, Shape: s.InWorld, Depth: new Within(s.InWorld))).ToList();
-        foreach (var apart in new[] { 0, 0.1, 0.25, 0.4, 0.5, 0.6, 0.75, 0.9, 1 })
+        foreach (var apart in new[] { 0, 0.1, 0.3, 0.45, 0.6, 0.8, 1 })
         {
             foreach (var one in solids)
             {
@@ -28,12 +28,16 @@ public class TakenApartTests
                 foreach (var other in solids.Where(o => !ReferenceEquals(o.Part, one.Part)))
                 {
                     var against = ways[other.Part.Id].Aggregate(moved, (sum, leg) => sum + -leg.At(apart));
+                    if (!Near(one.Shape.Bounds, against, other.Shape.Bounds)) continue;
                     foreach (var corner in one.Shape.Vertices)
                         Assert.True(other.Depth.DepthOf(corner + against) < stair.Job.Practice.NewelHousing + 1, $"at {apart} {one.Part.Id} runs into {other.Part.Id}");
                 }
             }
         }
     }
+
+    private static bool Near(Geometry.Solids.Box3 a, Vector3 by, Geometry.Solids.Box3 b) =>
+        a.Min.X + by.X < b.Max.X && b.Min.X < a.Max.X + by.X && a.Min.Y + by.Y < b.Max.Y && b.Min.Y < a.Max.Y + by.Y && a.Min.Z + by.Z < b.Max.Z && b.Min.Z < a.Max.Z + by.Z;
 
     [Theory]
     [MemberData(nameof(Names))]

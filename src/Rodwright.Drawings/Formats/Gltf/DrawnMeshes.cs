@@ -1,32 +1,28 @@
 using Rodwright.Geometry.Solids;
-using SharpGLTF.Memory;
 using SharpGLTF.Schema2;
 
 namespace Rodwright.Drawings.Formats.Gltf;
 
 /// <summary>
-/// Meshes to be drawn as on paper. Each has three primitives: triangles with normals and the attribute _FACE, the number of the face they belong to; arrises as lines; and the
+/// Meshes to be drawn as on paper. Each has three primitives: triangles with normals that run along rounds; arrises as lines; and the
 /// edges within rounds as lines whose attributes _LEFT and _RIGHT are the normals at either side, so that a viewer can line in the one where the round turns out of sight.
 /// A shape without rounds has no third one.
 /// </summary>
 internal sealed class DrawnMeshes : Meshes
 {
-    private readonly Floats corners = new(DimensionType.VEC3), normals = new(DimensionType.VEC3), faces = new(DimensionType.SCALAR);
-    private readonly Floats ends = new(DimensionType.VEC3), left = new(DimensionType.VEC3), right = new(DimensionType.VEC3);
+    private readonly Floats corners = new(), normals = new(), ends = new(), left = new(), right = new();
     private readonly Indices triangles = new(), arrises = new();
     private readonly List<Taken> taken = [];
 
     private sealed record Taken(
-        Floats.Stretch Corners, Floats.Stretch Normals, Floats.Stretch Faces, Floats.Stretch Triangles,
+        Floats.Stretch Corners, Floats.Stretch Normals, Floats.Stretch Triangles,
         Floats.Stretch Ends, Floats.Stretch Arrises, Floats.Stretch RoundEnds, Floats.Stretch Left, Floats.Stretch Right);
 
     protected override void TakeIn(GlbPiece piece)
     {
         var (solid, mesh, lines) = (piece.Shape, ShadedMesh.Of(piece.Shape), SolidLines.Of(piece.Shape));
         taken.Add(new(
-            corners.Add(mesh.Corners), normals.Add(mesh.Normals),
-            faces.Add(mesh.FaceOf.Select(f => piece.FaceNumbers.IsEmpty ? 0f : piece.FaceNumbers[f])),
-            triangles.Add(mesh.Triangles),
+            corners.Add(mesh.Corners), normals.Add(mesh.Normals), triangles.Add(mesh.Triangles),
             ends.Add(solid.Vertices), arrises.Add(lines.Arrises.SelectMany(e => new[] { e.From, e.To })),
             ends.Add(lines.Rounds.SelectMany(r => new[] { solid.Vertices[r.From], solid.Vertices[r.To] })),
             left.Add(lines.Rounds.SelectMany(r => new[] { r.Left, r.Left })), right.Add(lines.Rounds.SelectMany(r => new[] { r.Right, r.Right }))));
@@ -38,7 +34,6 @@ internal sealed class DrawnMeshes : Meshes
         var wood = mesh.CreatePrimitive();
         corners.Give(wood, "POSITION", own.Corners);
         normals.Give(wood, "NORMAL", own.Normals);
-        faces.Give(wood, "_FACE", own.Faces);
         triangles.Give(wood, own.Triangles);
         wood.Material = material;
         var lines = mesh.CreatePrimitive();

@@ -5,15 +5,15 @@ using SharpGLTF.Schema2;
 
 namespace Rodwright.Drawings.Formats.Gltf;
 
-/// <summary>Vertex attributes of one kind for all meshes, one behind the other.</summary>
-/// <param name="dimensions">SCALAR or VEC3.</param>
-internal sealed class Floats(DimensionType dimensions)
+/// <summary>Points or directions of all meshes, one behind the other: a vertex attribute.</summary>
+internal sealed class Floats
 {
-    private readonly int width = dimensions == DimensionType.SCALAR ? 1 : 3;
+    private const int Size = 3 * sizeof(float);
+
     private readonly List<float> numbers = [];
     private BufferView? view;
 
-    /// <summary>A stretch of the numbers that belongs to one mesh, counted in items.</summary>
+    /// <summary>A stretch that belongs to one mesh, counted in items.</summary>
     public readonly record struct Stretch(int First, int Count);
 
     /// <summary>Takes points in.</summary>
@@ -21,7 +21,7 @@ internal sealed class Floats(DimensionType dimensions)
     {
         var first = numbers.Count;
         foreach (var p in points) Three(p.X, p.Y, p.Z);
-        return From(first);
+        return new(first / 3, (numbers.Count - first) / 3);
     }
 
     /// <summary>Takes directions in.</summary>
@@ -29,25 +29,16 @@ internal sealed class Floats(DimensionType dimensions)
     {
         var first = numbers.Count;
         foreach (var v in vectors) Three(v.X, v.Y, v.Z);
-        return From(first);
-    }
-
-    /// <summary>Takes single numbers in.</summary>
-    public Stretch Add(IEnumerable<float> more)
-    {
-        var first = numbers.Count;
-        numbers.AddRange(more);
-        return From(first);
+        return new(first / 3, (numbers.Count - first) / 3);
     }
 
     /// <summary>Gives a primitive a stretch as one of its attributes. Nothing can be taken in afterwards.</summary>
     public void Give(MeshPrimitive primitive, string attribute, Stretch stretch)
     {
-        var size = width * sizeof(float);
-        view ??= primitive.LogicalParent.LogicalParent.UseBufferView(
-            MemoryMarshal.AsBytes(CollectionsMarshal.AsSpan(numbers)).ToArray(), 0, numbers.Count * sizeof(float), size, BufferMode.ARRAY_BUFFER);
-        var accessor = view.LogicalParent.CreateAccessor();
-        accessor.SetVertexData(view, stretch.First * size, stretch.Count, new AttributeFormat(dimensions));
+        var model = primitive.LogicalParent.LogicalParent;
+        view ??= model.UseBufferView(MemoryMarshal.AsBytes(CollectionsMarshal.AsSpan(numbers)).ToArray(), 0, numbers.Count * sizeof(float), Size, BufferMode.ARRAY_BUFFER);
+        var accessor = model.CreateAccessor();
+        accessor.SetVertexData(view, stretch.First * Size, stretch.Count, new AttributeFormat(DimensionType.VEC3));
         primitive.SetVertexAccessor(attribute, accessor);
     }
 
@@ -57,6 +48,4 @@ internal sealed class Floats(DimensionType dimensions)
         numbers.Add((float)y);
         numbers.Add((float)z);
     }
-
-    private Stretch From(int first) => new(first / width, (numbers.Count - first) / width);
 }

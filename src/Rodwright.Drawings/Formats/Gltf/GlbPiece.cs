@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using Rodwright.Geometry;
 using Rodwright.Geometry.Solids;
@@ -16,7 +15,4 @@ public sealed record GlbPiece(string PartId, string Mark, string Name, Solid Sha
 {
     /// <summary>An object whose properties are written as further extras of the node; null for none.</summary>
     public JsonElement? Extras { get; init; }
-
-    /// <summary>A number for each face of the shape, by which a drawn model tells its faces apart; empty for 0 everywhere.</summary>
-    public ImmutableArray<int> FaceNumbers { get; init; } = [];
 }

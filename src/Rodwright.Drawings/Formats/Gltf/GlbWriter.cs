@@ -18,8 +18,8 @@ public static class GlbWriter
     public static byte[] Write(string title, IReadOnlyList<GlbPiece> pieces) => Write(title, pieces, new PlainMeshes(), null);
 
     /// <summary>
-    /// The same pieces with what a viewer needs to draw them as on paper: normals that run along rounds, arrises as lines, rounds where they turn out of sight, and
-    /// faces that can be told apart (see <see cref="GlbPiece.FaceNumbers"/>).
+    /// The same pieces with what a viewer needs to draw them as on paper: normals that run along rounds, arrises as lines, and rounds as lines where they turn out of
+    /// sight.
     /// </summary>
     /// <param name="title">Name of the root node.</param>
     /// <param name="pieces">In the order of the nodes.</param>

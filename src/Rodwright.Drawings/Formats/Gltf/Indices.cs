@@ -20,9 +20,10 @@ internal sealed class Indices
     /// <summary>Gives a primitive its indices. Nothing can be taken in afterwards.</summary>
     public void Give(MeshPrimitive primitive, Floats.Stretch stretch)
     {
-        view ??= primitive.LogicalParent.LogicalParent.UseBufferView(
+        var model = primitive.LogicalParent.LogicalParent;
+        view ??= model.UseBufferView(
             MemoryMarshal.AsBytes(CollectionsMarshal.AsSpan(numbers)).ToArray(), 0, numbers.Count * sizeof(uint), 0, BufferMode.ELEMENT_ARRAY_BUFFER);
-        var accessor = view.LogicalParent.CreateAccessor();
+        var accessor = model.CreateAccessor();
         accessor.SetIndexData(view, stretch.First * sizeof(uint), stretch.Count, IndexEncodingType.UNSIGNED_INT);
         primitive.SetIndexAccessor(accessor);
     }

@@ -1,6 +1,6 @@
 namespace Rodwright.Drawings.Formats.Gltf;
 
-/// <summary>A piece's shape to the nearest thousandth of a millimetre, with its material and the numbers of its faces, by which equal pieces find one another.</summary>
+/// <summary>A piece's shape to the nearest thousandth of a millimetre, with its material, by which equal pieces find one another.</summary>
 internal sealed class MeshShape : IEquatable<MeshShape>
 {
     private const double Steps = 1000;
@@ -12,7 +12,7 @@ internal sealed class MeshShape : IEquatable<MeshShape>
     {
         var solid = piece.Shape;
         Material = piece.Material;
-        numbers = new long[solid.Vertices.Length * 3 + solid.Faces.Sum(f => f.Loops.Sum(l => l.Length + 1)) + piece.FaceNumbers.Length];
+        numbers = new long[solid.Vertices.Length * 3 + solid.Faces.Sum(f => f.Loops.Sum(l => l.Length + 1))];
         var k = 0;
         foreach (var p in solid.Vertices)
         {
@@ -25,7 +25,6 @@ internal sealed class MeshShape : IEquatable<MeshShape>
             numbers[k++] = -loop.Length;
             foreach (var i in loop) numbers[k++] = i;
         }
-        foreach (var n in piece.FaceNumbers) numbers[k++] = n;
         var sum = 17L;
         foreach (var n in numbers) sum = sum * 31 + n;
         hash = (int)(sum ^ sum >> 32);

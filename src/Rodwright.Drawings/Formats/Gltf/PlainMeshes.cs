@@ -1,4 +1,3 @@
-using SharpGLTF.Memory;
 using SharpGLTF.Schema2;
 
 namespace Rodwright.Drawings.Formats.Gltf;
@@ -9,7 +8,7 @@ namespace Rodwright.Drawings.Formats.Gltf;
 /// </summary>
 internal sealed class PlainMeshes : Meshes
 {
-    private readonly Floats corners = new(DimensionType.VEC3);
+    private readonly Floats corners = new();
     private readonly Indices indices = new();
     private readonly List<(Floats.Stretch Corners, Floats.Stretch Triangles)> taken = [];
 

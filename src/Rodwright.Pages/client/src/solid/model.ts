@@ -12,11 +12,21 @@ export interface Place {
   readonly round: number;
 }
 
+/** A cut: on which face, its outline there (x, y in turn), how deep. */
+export interface CutPlace {
+  readonly id: string;
+  readonly face: number;
+  readonly depth: number;
+  readonly outline: number[];
+}
+
 interface PieceText {
   readonly part: string;
   readonly mark: string;
   readonly kind: string;
-  readonly cuts: string[];
+  /** Frames of its faces: origin, u and v in turn. */
+  readonly faces: number[][];
+  readonly cuts: CutPlace[];
   readonly apart: [number, number, number, number, number][];
   readonly bench: { readonly side: Place; readonly edge: Place; readonly letters: Place | null };
   readonly grain?: [number, number, number];

@@ -1,4 +1,5 @@
 import { type Camera, Raycaster, Vector2 } from 'three';
+import { cutAt } from './cuts';
 import type { Model, Piece } from './model';
 import type { Section } from './section';
 
@@ -51,9 +52,8 @@ export class Picking {
       }
       if (!section.keeps(hit.point)) continue;
       const piece = model.pieces.find((p) => p.wood === hit.object)!;
-      const number = piece.wood.geometry.getAttribute('_face').getX(hit.face!.a);
-      const cut = number > 0 ? piece.text.cuts[number - 1] : undefined;
-      return { piece, id: cut === undefined ? piece.id : `${piece.id}/${cut}` };
+      const cut = cutAt(piece, piece.wood.worldToLocal(hit.point.clone()), hit.face!.normal);
+      return { piece, id: cut === null ? piece.id : `${piece.id}/${cut.id}` };
     }
     return null;
   }
