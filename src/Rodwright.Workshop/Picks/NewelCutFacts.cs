@@ -79,9 +79,7 @@ internal static class NewelCutFacts
         yield return TenonFacts.Third(tenon, cut.Kind == CutKind.Haunch ? "gap between the tenons" : "depth of the tenon, up and down");
         if (cut.Kind != CutKind.Mortice) yield break;
         yield return Facts.Mm("tenon's length", tenon.Length, Why.Rule("a part of the newel, or shorter where it would meet another joint"), "practice.tenon.part",
-            TenonFacts.PartOf(tenon.Practice.Part, bench.Practice.Newel),
-            Working.Of(bench.Practice.Newel) / 2 - Working.Of(tenon.Site.Thickness) / 2 - tenon.Practice.Between,
-            Working.Of(bench.Practice.Newel) / 2 + bench.Practice.Riser + bench.Practice.Packing - tenon.Practice.Between - tenon.Practice.MorticeClearance);
+            [.. TenonFacts.Lengths(bench, tenon)]);
     }
 
     private static IEnumerable<Fact> Bore(PickBench bench, Part part, Cut cut, double foot, StringTenon? tenon)

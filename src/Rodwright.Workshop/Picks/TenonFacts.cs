@@ -17,8 +17,7 @@ internal static class TenonFacts
         var whole = practice.Part * newel;
         yield return Facts.Mm($"{end}tenon's length", tenon.Length, Why.Rule(tenon.Length < whole - 0.005
                 ? $"{Part(practice.Part)} of the newel would be {Facts.Length(whole)}; it is kept shorter so as not to meet another joint there" : $"{Part(practice.Part)} of the newel"), "practice.tenon.part",
-            PartOf(practice.Part, newel), Working.Of(newel) / 2 - Working.Of(board.Site.Thickness) / 2 - practice.Between,
-            Working.Of(newel) / 2 + bench.Practice.Riser + bench.Practice.Packing - practice.Between - practice.MorticeClearance);
+            [.. Lengths(bench, tenon)]);
         yield return Thickness(bench, tenon, end);
         yield return Facts.Mm($"{end}off the face side", tenon.Site.Thickness - tenon.Thickness, Why.Rule("bare-faced: the tenon keeps the back of the string"), "practice.tenon.thickness", Working.Of(tenon.Site.Thickness) - tenon.Thickness);
         yield return Facts.Mm($"{end}haunch", tenon.Haunch, Why.Field("practice.tenon.haunch") + ", never more than half the tenon", "practice.tenon.haunch");
@@ -57,6 +56,20 @@ internal static class TenonFacts
     private static Fact Thickness(PickBench bench, StringTenon tenon, string end) => tenon.Practice.Thickness is null
         ? Facts.Mm($"{end}tenon's thickness", tenon.Thickness, Why.Rule("the string's thickness less the housings' depth, so that it clears them"), "practice.tenon.thickness", Working.Of(tenon.Site.Thickness) - bench.Practice.Housing)
         : Facts.Mm($"{end}tenon's thickness", tenon.Thickness, Why.Field("practice.tenon.thickness"), "practice.tenon.thickness");
+
+    /// <summary>What may decide a tenon's length: its part of the newel, another string's mortice, the notch over the trimmer, the housings beyond.</summary>
+    public static IEnumerable<Working> Lengths(PickBench bench, StringTenon tenon)
+    {
+        var (practice, own, newel) = (bench.Practice, tenon.Practice, Working.Of(bench.Practice.Newel));
+        yield return PartOf(own.Part, bench.Practice.Newel);
+        foreach (var other in bench.Kit.Strings.SelectMany(s => s.Tenons).Where(t => t.Newel == tenon.Newel && t.Site.Id != tenon.Site.Id))
+        {
+            var free = newel / 2 - Working.Of(other.Site.Thickness) / 2;
+            yield return own.Between >= own.MorticeClearance + 1 ? free - own.Between : free - own.MorticeClearance - 1;
+        }
+        yield return newel / 2 + practice.Riser + practice.Packing - own.Between - own.MorticeClearance;
+        yield return newel - practice.NewelHousing - own.Between - own.MorticeClearance;
+    }
 
     /// <summary>A part of a newel: two thirds as a fraction, any other as it stands in the job.</summary>
     public static Working PartOf(double part, double newel) => Math.Abs(part - 2.0 / 3) < 1e-9 ? Working.Of(2) * newel / 3 : Working.Of(part) * newel;

@@ -23,7 +23,7 @@ public sealed class PicksTests
     [
         "rise", "clear width", "pitch of the straight steps", "length between the faces", "taper", "height of its head", "highest pitch line or floor at its centre", "band of the tenons",
         "thickness along the face, outer end", "thickness along the face, inner end", "height of the board", "going along the walking line", "length of the walking line", "narrow end as width of the tread",
-        "height of its surface", "height of its tread", "wedge space at its thick end", "least width that would do", "from pitch point to pitch point, straight steps",
+        "height of its surface", "height of its tread", "wedge space at its thick end", "least width that would do", "tenon's length", "from pitch point to pitch point, straight steps",
     ];
 
     public static TheoryData<string> Samples => Set.Samples;
