@@ -13,7 +13,7 @@ internal static class BoardLayout
     private const double Gap = 20; // least between pieces, mm
     private const double Coarse = 20; // mm
     private const double Shape = 1.55; // width to height that suits a screen and a wall
-    private const double Slack = 0.06; // off that shape, as a logarithm, that costs nothing
+    private const double Slack = 0.1; // off that shape, as a logarithm, that costs nothing
 
     /// <summary>The board's size, and the lower left corner of each piece.</summary>
     /// <param name="pieces">In order, the plan first.</param>
@@ -22,13 +22,10 @@ internal static class BoardLayout
     {
         var cells = pieces.Select(p => new Cell(Up(p.Width + Gap), Up(p.Height + Gap))).ToArray();
         var (best, least) = (new Found(0, 0, []), double.PositiveInfinity);
+        var area = cells.Sum(c => c.Width * c.Height);
         foreach (var blocks in Orders(pieces, cells))
         {
-            var (widest, whole) = (blocks.Max(b => b.Size.Width), blocks.Sum(b => b.Size.Width));
-            var area = cells.Sum(c => c.Width * c.Height);
-            // Narrower boards come out upright, wider ones mostly bare.
-            var square = Math.Sqrt(area);
-            for (var width = Math.Min(whole, Math.Max(widest, Up(1.1 * square))); width <= Math.Min(whole, Math.Max(2 * square, widest)); width += 2 * Coarse)
+            foreach (var width in Widths(blocks, area))
             {
                 var tops = new Point2[blocks.Count];
                 var (across, deep) = new Skyline(width).Place(blocks, tops);
@@ -63,6 +60,14 @@ internal static class BoardLayout
             for (var j = i + 1; j < places.Count; j++) if (places[i].Grown(Gap / 2).Overlaps(places[j])) return null;
         }
         return (new(before.Width, before.Height), [.. places.Select(p => new Point2(p.MinX, p.MinY))]);
+    }
+
+    /// <summary>Widths to try: narrower boards come out upright, wider ones mostly bare; but all in one row always.</summary>
+    private static IEnumerable<double> Widths(IReadOnlyList<Block> blocks, double area)
+    {
+        var (widest, whole, square) = (blocks.Max(b => b.Size.Width), blocks.Sum(b => b.Size.Width), Math.Sqrt(area));
+        for (var width = Math.Max(widest, Up(1.1 * square)); width < Math.Min(whole, 2 * square); width += 2 * Coarse) yield return width;
+        yield return whole;
     }
 
     /// <summary>What may be tried: steps in one row, two or more, before the newels or after them.</summary>

@@ -27,7 +27,7 @@ internal static class StepPiece
                 [
                     new FillMark([place.Map(view.Outline)], 0, Layer.Hit, part.Id),
                     new StrokeMark(place.Map(Path2.Rectangle(square.MinX, square.MinY, square.MaxX, square.MaxY)), Pens.Rule, Layer.Construction, part.Id),
-                    .. view.Ordinates(place, place.Map(square), lettering, letters: true),
+                    .. view.Ordinates(place, place.Map(square), lettering, letters: true, apart: true),
                 ];
             },
             (space, drawn) => view.Draw(space.Place(bench.Scale), lettering, letters: true, drawn));

@@ -8,6 +8,7 @@ using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Sheets;
 using Rodwright.Rod.Tables;
 using Rodwright.Rod.Things;
+using Rodwright.Rod.Views;
 
 namespace Rodwright.Rod.Pieces;
 
@@ -76,16 +77,15 @@ internal sealed class TreadView
         StrokeMark Level(double y, Pen pen, Layer layer) => place.Stroke(Path2.Polyline(new Point2(0, y), new Point2(Board.MaxX, y)), pen, layer, part.Id);
     }
 
-    /// <summary>Ordinates of every corner: along the nosing below the view, square to it at its left.</summary>
-    public IReadOnlyList<Mark> Ordinates(Placement place, Box2 round, SheetLettering lettering, bool letters)
+    /// <summary>Ordinates of every corner: along the nosing below the view, square to it at its left; lower where large figures of both would meet.</summary>
+    public IReadOnlyList<Mark> Ordinates(Placement place, Box2 round, SheetLettering lettering, bool letters, bool apart = false)
     {
-        var along = Stops(p => p.X).Select(s => new DimensionStop(place.Map(new Point2(s.Value, s.Least)), s.Value, letters ? s.Note : "", part.Id));
+        var along = Stops(p => p.X).Select(s => new DimensionStop(place.Map(new Point2(s.Value, s.Least)), s.Value, letters ? s.Note : "", part.Id)).ToList();
         var up = Stops(p => p.Y).Select(s => new DimensionStop(place.Map(new Point2(s.Least, s.Value)), s.Value, letters ? s.Note : "", part.Id));
-        return
-        [
-            .. RunningDimension.Draw(along, new(new(0, round.MinY - 3), new(1, 0)), lettering.Dimensions),
-            .. RunningDimension.Draw(up, new(new(round.MinX - 3, 0), new(0, 1)), lettering.Dimensions),
-        ];
+        var beside = RunningDimension.Draw(up, new(new(round.MinX - 3, 0), new(0, 1)), lettering.Dimensions);
+        return [.. apart ? FigureRows.Apart(beside, Below) : Below(0), .. beside];
+
+        IReadOnlyList<Mark> Below(double lower) => RunningDimension.Draw(along, new(new(0, round.MinY - 3 - lower), new(1, 0)), lettering.Dimensions);
     }
 
     /// <summary>Places along one axis, each once, with the letters of the corners there and where the nearest of them lies on the other axis.</summary>

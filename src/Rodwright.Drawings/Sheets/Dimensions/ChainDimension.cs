@@ -56,7 +56,7 @@ public static class ChainDimension
             var rise = tier == 0 ? style.Clear : Math.Max(style.Clear, style.Overrun) + 0.6 + (tier - 1) * pitch + style.TextHeight + style.Clear;
             yield return new(
                 row.Out(middle, rise + style.TextHeight / 2), text, style.TextHeight, Layer.Dimension,
-                HorizontalAnchor.Middle, VerticalAnchor.Middle, Reading.TurnOf(line.Along), of: row.Stops[i + 1].Of);
+                HorizontalAnchor.Middle, VerticalAnchor.Middle, Reading.TurnOf(line.Along), of: (row.Stops[i + 1].Value > row.Stops[i].Value ? row.Stops[i + 1] : row.Stops[i]).Of);
         }
     }
 }
