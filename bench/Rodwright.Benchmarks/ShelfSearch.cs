@@ -9,14 +9,11 @@ namespace Rodwright.Benchmarks;
 [MemoryDiagnoser]
 public class ShelfSearch
 {
+    private const int Jobs = 10000;
     private static readonly string[] Places = ["Barn", "Mill", "Chapel", "Farmhouse", "Cottage", "Schoolhouse", "Bakery", "Forge"];
     private static readonly string[] People = ["Hughes", "O’Brien", "Ångström", "Müller", "Łukasz", "Patel", "Sørensen", "Dupré"];
     private readonly string folder = Directory.CreateTempSubdirectory("rodwright-bench.").FullName;
     private JobShelf shelf = null!;
-
-    /// <summary>How many jobs are on the shelf.</summary>
-    [Params(1000, 10000)]
-    public int Jobs { get; set; }
 
     /// <summary>What is looked for: nothing in particular, a word on an eighth of the jobs, three words on a few, a word on none.</summary>
     [Params("", "angstrom", "mill HUGHES 777", "escalator")]

@@ -98,13 +98,18 @@ public sealed class JobShelf : IJobShelf, IDisposable
         DraftCheck.Demand(draft, first: false);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(basedOn);
         await using var context = Context();
-        var row = await context.Jobs.AsTracking().SingleOrDefaultAsync(j => j.Id == job, stop);
-        if (row is null) return null;
-        if (row.Revision != basedOn) return await Overtaken(context, Card(row), basedOn, stop);
+        if (await Card(context, job, stop) is not { } card) return null;
+        if (card.Revision != basedOn) return await Overtaken(context, card, basedOn, stop);
 
         stop.ThrowIfCancellationRequested();
         var now = Now();
         var revision = Row(job, basedOn + 1, draft, now);
+        // Written only if the card still is as it was read, and only what changes: not whether it is put away.
+        var row = new JobRow
+        {
+            Id = job, Title = card.Title, Summary = card.Summary, Revision = basedOn, ChangedBy = card.ChangedBy, ChangedAt = card.ChangedAt, Archived = card.Archived,
+        };
+        context.Attach(row);
         (row.Title, row.Summary, row.Revision, row.ChangedBy, row.ChangedAt) = (draft.Title, draft.Summary, revision.Number, draft.By, now);
         row.Search = SearchText.Of(draft.Title, draft.Summary);
         context.Add(revision);

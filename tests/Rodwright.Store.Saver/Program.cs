@@ -1,16 +1,15 @@
 using Rodwright.Store.Saver;
 using Rodwright.Store.Sqlite;
 
-// Rodwright.Store.Saver FILE [TITLE]: does nothing but save. One job, made if the store has none, gets revision after revision until somebody ends the process;
-// the number of each is printed once it has been acknowledged, and not before. With a title the job is made under it and the program is done.
+// Rodwright.Store.Saver FILE [--job ID | --title TITLE]: does nothing but save. One job, made if none is named, gets revision after revision until somebody ends the
+// process; the number of each is printed once it has been acknowledged, and not before. With a title the job is made under it and the program is done.
 using var shelf = await SqliteShelf.Open(args[0], TimeProvider.System);
-if (args is [_, var title])
+if (args is [_, "--title", var title])
 {
     await shelf.Add(WholeText.Draft(1) with { Title = title });
     return;
 }
-var found = await shelf.Find(new());
-var job = found.Cards.IsEmpty ? await shelf.Add(WholeText.Draft(1)) : found.Cards[0];
+var job = args is [_, "--job", var id] ? (await shelf.Card(Guid.Parse(id)))! : await shelf.Add(WholeText.Draft(1));
 Console.WriteLine(job.Revision);
 while (true)
 {

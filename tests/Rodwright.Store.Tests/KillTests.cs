@@ -27,17 +27,18 @@ public class KillTests
             while (Volatile.Read(ref left) > 0)
             {
                 await using var store = new SqliteTestStore();
+                JobCard? job = null;
                 for (var time = 0; time < KillsOfOneStore && Interlocked.Decrement(ref left) >= 0; time++)
                 {
-                    using var saver = SaverProcess.Start(store.File);
+                    using var saver = SaverProcess.Start(job is null ? [store.File] : [store.File, "--job", job.Id.ToString()]);
                     // Its first number is that of the revision it found or made; then a few more, and some way into the next.
                     await saver.Saved(random.Next(1, MostSaves));
                     await Task.Delay(random.Next(LongestSaveMs), stop);
                     Assert.True(await saver.Kill(), "it ended by itself: " + saver.Error);
                     Assert.NotEmpty(saver.Acknowledged);
-                    var newest = await DemandWhole(store, saver.Acknowledged[^1]);
+                    job = await DemandWhole(store, saver.Acknowledged[^1]);
                     Interlocked.Add(ref seen, saver.Acknowledged.Count - 1);
-                    if (newest > saver.Acknowledged[^1]) Interlocked.Increment(ref unacknowledged);
+                    if (job.Revision > saver.Acknowledged[^1]) Interlocked.Increment(ref unacknowledged);
                 }
             }
         }));
@@ -73,9 +74,9 @@ public class KillTests
     {
         var stop = TestContext.Current.CancellationToken;
         await using var store = new SqliteTestStore();
-        await (await store.Open()).Add(WholeText.Draft(1));
-        using var first = SaverProcess.Start(store.File);
-        using var second = SaverProcess.Start(store.File);
+        var job = (await (await store.Open()).Add(WholeText.Draft(1))).Id.ToString();
+        using var first = SaverProcess.Start(store.File, "--job", job);
+        using var second = SaverProcess.Start(store.File, "--job", job);
         var since = Stopwatch.StartNew();
         while ((first.Acknowledged.Count < 20 || second.Acknowledged.Count < 20) && since.Elapsed < TimeSpan.FromMinutes(5)) await Task.Delay(5, stop);
         Assert.True(await first.Kill() && await second.Kill(), first.Error + second.Error);
@@ -88,8 +89,8 @@ public class KillTests
     }
 
     /// <summary>Opens the store again and looks at all that is in it.</summary>
-    /// <returns>Its newest revision.</returns>
-    private static async Task<int> DemandWhole(SqliteTestStore store, int acknowledged)
+    /// <returns>Its one job.</returns>
+    private static async Task<JobCard> DemandWhole(SqliteTestStore store, int acknowledged)
     {
         using var shelf = await store.Open();
         var card = Assert.Single((await shelf.Find(new())).Cards);
@@ -106,6 +107,6 @@ public class KillTests
             Assert.Equal((RevisionKind.Made == note.Kind, $"change {note.Number}"), (note.Number == 1, revision.Note.Words));
         }
         Assert.Equal("ok", await store.Ask("PRAGMA integrity_check"));
-        return card.Revision;
+        return card;
     }
 }

@@ -63,7 +63,7 @@ public class SearchTextTests
         await using var store = new SqliteTestStore();
         // Not those that are newer than the tables of some systems.
         var letters = string.Concat(Enumerable.Range(0x20, 0x2500).Where(c => c is < 0x1c80 or > 0x1dff).Where(c => char.IsLetter((char)c) || char.IsPunctuation((char)c)).Select(c => (char)c));
-        using (var saver = SaverProcess.Start(store.File, letters))
+        using (var saver = SaverProcess.Start(store.File, "--title", letters))
         {
             await saver.End();
             Assert.Equal((0, ""), (saver.Exit, saver.Error));
