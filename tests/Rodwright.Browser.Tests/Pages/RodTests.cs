@@ -64,7 +64,7 @@ public sealed class RodTests(Workshop workshop)
         foreach (var kind in new[] { "plan", "newel-turn", "string" })
         {
             var lit = await page.EvaluateAsync<int>(
-                "([kind, accent]) => [...document.querySelectorAll(`[data-piece^='${kind}'] [data-of]`)].filter(e => getComputedStyle(e).color === accent).length", new object[] { kind, accent });
+                "([kind, accent]) => [...document.querySelectorAll(`[data-piece*='${kind}'] [data-of]`)].filter(e => getComputedStyle(e).color === accent).length", new object[] { kind, accent });
             Assert.True(lit > 0, $"nothing lit on {kind}");
         }
         await page.Locator("#jump").SelectOptionAsync("newel-turn");

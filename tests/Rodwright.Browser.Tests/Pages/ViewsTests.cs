@@ -23,7 +23,7 @@ public sealed class ViewsTests(Workshop workshop)
         foreach (var view in new[] { "round", "parts", "regulation", "proof", "sheets", "revisions" })
         {
             await page.GotoAsync($"{job}/{view}");
-            await page.Locator("#view section").WaitForAsync();
+            await page.Locator("#view section").First.WaitForAsync();
             await page.WaitForTimeoutAsync(600);
             await Audit(view);
         }
