@@ -35,7 +35,8 @@ public sealed class Visit : IAsyncDisposable
         {
             ViewportSize = new() { Width = width, Height = height }, HasTouch = touch, AcceptDownloads = true, ReducedMotion = ReducedMotion.Reduce, ColorScheme = ColorScheme.Light,
         });
-        context.SetDefaultTimeout(20_000);
+        context.SetDefaultTimeout(60_000);
+        Assertions.SetDefaultExpectTimeout(30_000);
         if (name.Length > 0) await context.AddInitScriptAsync($"localStorage.setItem('rodwright.person', '{name}')");
         return new(context, await context.NewPageAsync(), address);
     }

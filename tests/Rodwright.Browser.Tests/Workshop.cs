@@ -17,16 +17,7 @@ public sealed class Workshop : IAsyncLifetime
     {
         var starting = BenchProcess.Start();
         playwright = await Playwright.CreateAsync();
-        Browser = await playwright.Chromium.LaunchAsync(new()
-        {
-            ExecutablePath = Chromium,
-            Headless = true,
-            Args =
-            [
-                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
-                "--use-angle=swiftshader", "--enable-unsafe-swiftshader",
-            ],
-        });
+        Browser = await Chromium.Start(playwright);
         Bench = await starting;
     }
 
@@ -37,9 +28,4 @@ public sealed class Workshop : IAsyncLifetime
         await Bench.DisposeAsync();
         Directory.Delete(Bench.Data, recursive: true);
     }
-
-    private static string Chromium =>
-        Environment.GetEnvironmentVariable("CHROMIUM_PATH")
-        ?? (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).SelectMany(p => new[] { Path.Combine(p, "chromium"), Path.Combine(p, "chromium-browser"), Path.Combine(p, "google-chrome") }).FirstOrDefault(File.Exists)
-        ?? throw new FileNotFoundException("no Chromium on the path; install Debian's chromium or set CHROMIUM_PATH");
 }

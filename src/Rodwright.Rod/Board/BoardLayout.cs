@@ -12,6 +12,7 @@ internal static class BoardLayout
     private const double Margin = 20; // round all, mm
     private const double Gap = 20; // least between pieces, mm
     private const double Coarse = 20; // mm
+    private const double Growth = 1.03; // room left for a piece whose number is being dragged
     private const double Shape = 1.55; // width to height that suits a screen and a wall
     private const double Slack = 0.1; // off that shape, as a logarithm, that costs nothing
 
@@ -20,7 +21,7 @@ internal static class BoardLayout
     /// <param name="mirrored">Whether they run from the right.</param>
     public static (Vector2 Size, IReadOnlyList<Point2> Corners) Lay(IReadOnlyList<PieceDraft> pieces, bool mirrored)
     {
-        var cells = pieces.Select(p => new Cell(Up(p.Width + Gap), Up(p.Height + Gap))).ToArray();
+        var cells = pieces.Select(p => new Cell(Up(Growth * p.Width + Gap), Up(Growth * p.Height + Gap))).ToArray();
         var (best, least) = (new Found(0, 0, []), double.PositiveInfinity);
         var area = cells.Sum(c => c.Width * c.Height);
         foreach (var blocks in Orders(pieces, cells))

@@ -16,7 +16,8 @@ internal static class NewelPiece
         var lettering = BoardBench.Lettering;
         var faces = new NewelFaces(bench.Stair, new(bench.Stair.Kit, part, NewelStretches.Whole(part)), lettering);
         var f = bench.Scale.Factor;
-        var pitch = Math.Ceiling(faces.Column + part.Blank.Width * f);
+        // At the foot the figures of a narrow face spread past it on both sides.
+        var pitch = Math.Ceiling(part.Blank.Width * f + Math.Max(faces.Column, faces.MostAcross * 1.3 * lettering.Figures));
         return PieceDraft.Draw(
             bench, new(part.Id, part.Mark, PieceName.Capital(part.Name), BoardPieceKind.Newel, [part.Id]),
             PieceSpace.Of(new(0, 0, 0, part.Blank.Length), new(0, 0, NewelFaces.Beside + Before, 4 * pitch, lettering.Mark + 12, faces.Below), f),

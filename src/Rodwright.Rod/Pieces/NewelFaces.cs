@@ -25,6 +25,7 @@ internal sealed class NewelFaces
         (this.stair, this.view, this.lettering) = (stair, view, lettering);
         (FaceSide, FaceEdge) = BenchFaces.OfNewel(view.Part);
         Column = 16 + Enumerable.Range(0, 4).SelectMany(f => view.HeightStops(f, _ => Point2.Origin)).Max(s => Width(s.Value, s.Note));
+        MostAcross = Enumerable.Range(0, 4).Max(f => view.AcrossStops(f, _ => Point2.Origin).Count());
         Below = 14 + Enumerable.Range(0, 4).SelectMany(f => view.AcrossStops(f, _ => Point2.Origin)).Max(s => Width(s.Value, s.Note));
     }
 
@@ -36,6 +37,9 @@ internal sealed class NewelFaces
 
     /// <summary>Paper right of each face for its heights, mm.</summary>
     public double Column { get; }
+
+    /// <summary>Most distances across any of the faces.</summary>
+    public int MostAcross { get; }
 
     /// <summary>Paper below the faces for the distances across, mm.</summary>
     public double Below { get; }
