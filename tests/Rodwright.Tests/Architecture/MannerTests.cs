@@ -54,7 +54,9 @@ public partial class MannerTests
 
     private const BindingFlags Everything = BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
 
-    private static IEnumerable<Type> Public(string library) => House.Built(library).GetExportedTypes();
+    /// <summary>Components of a page are classes as their framework wants them: it sets their parameters and derives nothing.</summary>
+    private static IEnumerable<Type> Public(string library) =>
+        House.Built(library).GetExportedTypes().Where(t => !typeof(Microsoft.AspNetCore.Components.IComponent).IsAssignableFrom(t) && t.Name != "_Imports");
 
     private static bool IsInit(MethodInfo set) => set.ReturnParameter.GetRequiredCustomModifiers().Contains(typeof(IsExternalInit));
 
