@@ -95,7 +95,7 @@ public sealed class ViewsTests(Workshop workshop)
         await Assertions.Expect(page.Locator(".compared")).ToContainTextAsync("225 then, 230 now");
         await Assertions.Expect(page.Locator(".compared")).ToContainTextAsync("860 then, 900 now");
         await visit.Picture("14-revisions");
-        await page.GetByLabel("Take revision 1 back").ClickAsync();
+        await page.GetByLabel("Take back revision 1").ClickAsync();
         await visit.Kept(4);
         Assert.Equal(("225", "860"), (await visit.Value("going"), await visit.Value("width")));
         await page.ReloadAsync();
