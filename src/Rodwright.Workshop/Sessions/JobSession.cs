@@ -71,7 +71,7 @@ public sealed class JobSession : IDisposable
     }
 
     /// <summary>Shows a job without keeping it, for a drag that is not over yet.</summary>
-    public void Preview(Job job) => State = BenchState.Of(job);
+    public void Preview(Job job) => State = ReferenceEquals(job, Kept.Job) ? Kept : BenchState.Of(job);
 
     /// <summary>Shows a change at once, and keeps it. Nothing happens when the job is the same as before.</summary>
     /// <param name="job">The job changed.</param>
