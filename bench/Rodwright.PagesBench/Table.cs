@@ -31,5 +31,5 @@ public sealed class Table
         void Row(string[] cells) => to.WriteLine("| " + string.Join(" | ", cells.Select((c, i) => i is > 0 and < 5 ? c.PadLeft(widths[i]) : c.PadRight(widths[i]))) + " |");
     }
 
-    private static string Print(double value) => value.ToString(value < 10 ? "0.0" : "0", CultureInfo.InvariantCulture);
+    private static string Print(double value) => double.IsNaN(value) ? "" : value.ToString(value < 10 ? "0.0" : "0", CultureInfo.InvariantCulture);
 }

@@ -73,6 +73,16 @@ public sealed partial class BenchProcess : IAsyncDisposable
         }
     }
 
+    /// <summary>How long it has kept processors busy so far.</summary>
+    public TimeSpan Worked
+    {
+        get
+        {
+            process.Refresh();
+            return process.TotalProcessorTime;
+        }
+    }
+
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {

@@ -21,6 +21,7 @@ public sealed partial class Circuit : IAsyncDisposable
     private TaskCompletionSource<long>? waiting;
     private int objects;
     private int calls;
+    private int batches;
 
     private Circuit(string address)
     {
@@ -87,7 +88,14 @@ public sealed partial class Circuit : IAsyncDisposable
         var call = Interlocked.Increment(ref calls).ToString(null, null);
         var sent = Stopwatch.GetTimestamp();
         await hub.SendAsync("BeginInvokeDotNetFromJS", call, null, "Dragged", board, JsonSerializer.Serialize(new object[] { "riser-1", distance, true }));
-        return Stopwatch.GetElapsedTime(sent, await drawn.Task.WaitAsync(Patience)).TotalMilliseconds;
+        try
+        {
+            return Stopwatch.GetElapsedTime(sent, await drawn.Task.WaitAsync(Patience)).TotalMilliseconds;
+        }
+        catch (TimeoutException)
+        {
+            throw new TimeoutException($"no drawing came after a change; {batches} batches so far; {hub.State}: " + string.Join("; ", errors));
+        }
     }
 
     /// <inheritdoc/>
@@ -97,6 +105,7 @@ public sealed partial class Circuit : IAsyncDisposable
     {
         var now = Stopwatch.GetTimestamp();
         Received += batch.Length;
+        batches++;
         if (batch.AsSpan().IndexOf(Drawing) >= 0) Interlocked.Exchange(ref waiting, null)?.TrySetResult(now);
         await hub.SendAsync("OnRenderCompleted", number, null);
     }

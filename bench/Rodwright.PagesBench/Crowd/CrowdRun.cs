@@ -17,7 +17,12 @@ public static class CrowdRun
     {
         var data = Directory.CreateTempSubdirectory("rodwright-crowd-").FullName;
         var jobs = await BenchJobs.Make(data, People + 1);
-        await using var bench = await BenchProcess.Start(data);
+        await using (var bench = await BenchProcess.Start(data)) await Measure(to, bench, jobs);
+        Directory.Delete(data, recursive: true);
+    }
+
+    private static async Task Measure(TextWriter to, BenchProcess bench, IReadOnlyList<Guid> jobs)
+    {
         using var web = new HttpClient();
         await Warm(web, bench, jobs[^1]);
         var before = bench.Memory;
@@ -29,18 +34,18 @@ public static class CrowdRun
             people.Add(await Circuit.Open(web, bench.Address, job));
             opening.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
         }
-        var opened = bench.Memory;
+        var (opened, worked) = (bench.Memory, bench.Worked);
         await Task.WhenAll(people.Select((person, i) => Work(person, Every / People * i, changes, errors)));
         var after = bench.Memory;
+        worked = bench.Worked - worked;
         foreach (var error in people.SelectMany(p => p.Errors)) errors.Add(error);
         Tell(to, opening, changes);
         to.WriteLine();
         to.WriteLine($"Errors: {errors.Count}{string.Concat(errors.Distinct().Take(5).Select(e => "\n  " + e))}");
         to.WriteLine($"Sent to be drawn, each change: {people.Sum(p => p.Received) / Math.Max(1, changes.Count) / 1024} KB");
+        to.WriteLine($"Processor time of the server, each change and all that follows from it: {worked.TotalMilliseconds / Math.Max(1, changes.Count):0} ms");
         to.WriteLine($"Memory of the server: {Mb(before)} MB with nobody, {Mb(opened)} MB with {People} come in, {Mb(after)} MB after their minute: {(after - before) / 1048576.0 / People:0.0} MB each");
         foreach (var person in people) await person.DisposeAsync();
-        await bench.DisposeAsync();
-        Directory.Delete(data, recursive: true);
     }
 
     private static async Task Warm(HttpClient web, BenchProcess bench, Guid job)

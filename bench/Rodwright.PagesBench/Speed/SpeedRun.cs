@@ -4,110 +4,96 @@ using Rodwright.Browser.Tests;
 
 namespace Rodwright.PagesBench.Speed;
 
-/// <summary>One person at the sample of 13 steps, in Chromium: a change of one number until the rod is painted, the first page, and moving the sheet.</summary>
+/// <summary>One person at a browser, on the machine that serves.</summary>
 public static class SpeedRun
 {
-    private const int Warm = 12;
+    private const int Warm = 10;
     private const int Changes = 60;
-    private const int Pages = 10;
+    private const int Visits = 10;
+    private static readonly TimeSpan Moving = TimeSpan.FromSeconds(3);
 
     /// <summary>Measures, and prints what came of it.</summary>
     public static async Task Measure(TextWriter to)
     {
         var data = Directory.CreateTempSubdirectory("rodwright-speed-").FullName;
         var job = (await BenchJobs.Make(data, 1))[0];
-        await using var bench = await BenchProcess.Start(data);
         using var playwright = await Playwright.CreateAsync();
-        await using var browser = await Chromium.Start(playwright);
-        var page = await browser.NewPageAsync(new() { ViewportSize = new() { Width = 1280, Height = 800 } });
-        var rod = $"{bench.Address}/jobs/{job}";
-        await Come(page, rod, Painted);
-        var changes = await Change(page);
-        var moves = await Move(page);
-        var (shelf, rods) = (new List<double>(), new List<double>());
-        for (var i = 0; i < Pages; i++)
+        await using (var bench = await BenchProcess.Start(data))
+        await using (var browser = await Chromium.Start(playwright))
         {
-            shelf.Add(await Come(page, bench.Address + "/", "#new-job"));
-            rods.Add(await Come(page, rod, Painted));
+            var rod = $"{bench.Address}/jobs/{job:D}";
+            var table = new Table();
+            await using (var window = await Window.Open(browser))
+            {
+                await window.Go(rod, Window.Rod);
+                await Change(window, table);
+                await Move(window, table);
+            }
+            table.Add("Shelf usable, from the start of the navigation, nothing in the browser's store", await Visit(browser, bench.Address + "/", "#new-job"), "1500 ms");
+            table.Add("Rod painted, from the start of the navigation, nothing in the browser's store", await Visit(browser, rod, Window.Rod), "1500 ms");
+            EngineTimes.Measure(table);
+            to.WriteLine("server and browser on one machine, no screen");
+            table.Print(to);
         }
-        var table = new Table();
-        table.Add("A change of one number until the new rod is painted", changes, "median 100 ms, 95 % 180 ms");
-        table.Add("Shelf asked for until it can be used", shelf, "1500 ms");
-        table.Add("Job asked for until its rod is painted", rods, "1500 ms");
-        table.Add("A frame while the sheet is dragged and magnified", moves.Frames);
-        to.WriteLine("server and browser on one machine, Chromium drawing without a graphics card");
-        table.Print(to);
-        to.WriteLine();
-        to.WriteLine($"Tasks over 50 ms while the sheet is dragged and magnified: {moves.Long.Length}{string.Concat(moves.Long.Select(l => string.Create(CultureInfo.InvariantCulture, $" {l:0} ms")))}");
-        await bench.DisposeAsync();
         Directory.Delete(data, recursive: true);
     }
 
-    private const string Painted = ".sheet .finished [data-of]";
-
-    /// <summary>Goes to a page and waits until it is what it should be, and painted; ms.</summary>
-    private static async Task<double> Come(IPage page, string address, string ready)
+    private static async Task Change(Window window, Table table)
     {
-        await page.GotoAsync(address);
-        await page.Locator(ready).First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
-        // Time runs from the navigation's start, as the browser counts it.
-        return await page.EvaluateAsync<double>("() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done(performance.now()))))");
-    }
-
-    /// <summary>From the field's change to the second frame after the rod's own elements were replaced.</summary>
-    private static async Task<IReadOnlyList<double>> Change(IPage page)
-    {
-        const string once = """
-            going => new Promise(done => {
-                const field = document.querySelector('[data-path=going] input');
-                const start = performance.now();
-                const seen = new MutationObserver(() => {
-                    seen.disconnect();
-                    requestAnimationFrame(() => requestAnimationFrame(() => done(performance.now() - start)));
-                });
-                seen.observe(document.querySelector('.sheet'), { childList: true, subtree: true });
-                field.value = going;
-                field.dispatchEvent(new Event('change', { bubbles: true }));
-            })
-            """;
-        var times = new List<double>();
+        var times = new List<ChangeTimes>();
         for (var i = 0; i < Warm + Changes; i++)
         {
-            var time = await page.EvaluateAsync<double>(once, (226 + i % 15).ToString(CultureInfo.InvariantCulture));
-            if (i >= Warm) times.Add(time);
-            await page.WaitForTimeoutAsync(120);
+            await window.Still();
+            var value = Goings.Of(i).ToString(CultureInfo.InvariantCulture);
+            var took = await window.Ask<ChangeTimes>("value => bench.change('going', value)", value);
+            if (i >= Warm) times.Add(took);
         }
-        return times;
+        table.Add("One number changed until the new rod is painted", times.Select(t => t.Whole), "median 100 ms, 95 % 180 ms; to chase 60 ms");
+        table.Add("  of which: until it goes out", times.Select(t => t.Out));
+        table.Add($"  of which: server, there and back ({times.Average(t => t.Size) / 1024:0} KB)", times.Select(t => t.Server));
+        table.Add("  of which: taken in by the page", times.Select(t => t.Apply));
+        table.Add("  of which: painted (whole frames of 17 ms)", times.Select(t => t.Paint));
     }
 
-    private static async Task<(double[] Frames, double[] Long)> Move(IPage page)
+    private static async Task Move(Window window, Table table)
     {
-        await page.EvaluateAsync("""
-            () => {
-                window.frames_ = []; window.long_ = []; window.moving_ = true;
-                new PerformanceObserver(list => { if (window.moving_) window.long_.push(...list.getEntries().map(e => e.duration)); }).observe({ type: 'longtask' });
-                let last = performance.now();
-                const tick = now => { window.frames_.push(now - last); last = now; if (window.moving_) requestAnimationFrame(tick); };
-                requestAnimationFrame(tick);
-            }
-            """);
-        var box = (await page.Locator(".rod").BoundingBoxAsync())!;
+        var mouse = window.Page.Mouse;
+        var box = await window.Page.Locator(".rod").BoundingBoxAsync() ?? throw new InvalidOperationException("no board");
         var (x, y) = (box.X + box.Width / 2, box.Y + box.Height / 2);
-        for (var i = 0; i < 8; i++)
+        await window.Still();
+        await mouse.MoveAsync(x, y);
+        await mouse.DownAsync();
+        Tell(table, "panning", await Timed(window, i => mouse.MoveAsync(x + 250 * (float)Math.Sin(i / 15.0), y + 150 * (float)Math.Sin(i / 10.0))));
+        await mouse.UpAsync();
+        Tell(table, "zooming", await Timed(window, i => mouse.WheelAsync(0, i / 40 % 2 == 0 ? -60 : 60)));
+    }
+
+    private static async Task<FrameTimes> Timed(Window window, Func<int, Task> step)
+    {
+        await window.Page.EvaluateAsync("() => bench.frames()");
+        var start = System.Diagnostics.Stopwatch.GetTimestamp();
+        for (var i = 0; System.Diagnostics.Stopwatch.GetElapsedTime(start) < Moving; i++)
         {
-            await page.Mouse.MoveAsync(x, y);
-            await page.Mouse.WheelAsync(0, -120);
-            await page.WaitForTimeoutAsync(40);
+            await step(i);
+            await Task.Delay(8);
         }
-        await page.Mouse.MoveAsync(x, y);
-        await page.Mouse.DownAsync();
-        for (var i = 0; i < 120; i++)
+        return await window.Ask<FrameTimes>("() => bench.ended()");
+    }
+
+    private static void Tell(Table table, string what, FrameTimes times)
+    {
+        table.Add($"A frame while {what}", times.Frames, "16.7 ms with a screen");
+        table.Add($"Tasks over 50 ms while {what}", times.Long, "none");
+    }
+
+    private static async Task<IReadOnlyList<double>> Visit(IBrowser browser, string address, string selector)
+    {
+        var times = new List<double>();
+        for (var i = 0; i < Visits; i++)
         {
-            await page.Mouse.MoveAsync((float)(x + 150 * Math.Sin(i / 10.0)), (float)(y + 100 * Math.Cos(i / 10.0)));
-            await page.WaitForTimeoutAsync(16);
+            await using var window = await Window.Open(browser);
+            times.Add(await window.Go(address, selector));
         }
-        await page.Mouse.UpAsync();
-        await page.EvaluateAsync("() => { window.moving_ = false; }");
-        return (await page.EvaluateAsync<double[]>("() => window.frames_.slice(1)"), await page.EvaluateAsync<double[]>("() => window.long_"));
+        return times;
     }
 }
