@@ -15,7 +15,7 @@ internal static class EngineTimes
     /// <summary>Measures it.</summary>
     public static void Measure(Table table)
     {
-        var (setOut, drawn, written) = (new List<double>(), new List<double>(), new List<double>());
+        var (setOut, drawn, written, tried) = (new List<double>(), new List<double>(), new List<double>(), new List<double>());
         RodBoard? board = null;
         for (var i = 0; i < Warm + Times; i++)
         {
@@ -27,13 +27,17 @@ internal static class EngineTimes
             var rod = Stopwatch.GetTimestamp();
             foreach (var piece in board.Pieces) _ = SvgWriter.Fragment(piece.Marks, piece.Place.Height);
             var end = Stopwatch.GetTimestamp();
+            foreach (var finding in state.Findings) _ = RemedyTrial.For(job, finding);
+            var rest = Stopwatch.GetTimestamp();
             if (i < Warm) continue;
             setOut.Add(Stopwatch.GetElapsedTime(start, stair).TotalMilliseconds);
             drawn.Add(Stopwatch.GetElapsedTime(stair, rod).TotalMilliseconds);
             written.Add(Stopwatch.GetElapsedTime(rod, end).TotalMilliseconds);
+            tried.Add(Stopwatch.GetElapsedTime(end, rest).TotalMilliseconds);
         }
         table.Add("In one process: set out, joined and proved", setOut);
         table.Add("In one process: rod drawn on its board", drawn);
         table.Add("In one process: written for the page", written);
+        table.Add("In one process, once the job rests: remedies tried", tried);
     }
 }
