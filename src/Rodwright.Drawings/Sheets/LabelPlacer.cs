@@ -21,6 +21,8 @@ public sealed class LabelPlacer
     private readonly Box2 room;
     private readonly List<TurnedBox> taken = [];
     private readonly List<(Point2 A, Point2 B, Box2 Box)> lines = [];
+    private readonly List<TurnedBox> takenAround = []; // those near the label that is being placed
+    private readonly List<(Point2 A, Point2 B, Box2 Box)> linesAround = [];
 
     /// <summary>A placer for one view or sheet.</summary>
     /// <param name="room">Labels stay inside this box, mm of paper.</param>
@@ -32,8 +34,17 @@ public sealed class LabelPlacer
     /// <summary>Keeps labels off a line.</summary>
     public void Avoid(Path2 path)
     {
-        var points = path.Flattened(0.1);
-        for (var i = 0; i + 1 < points.Count + (path.Closed ? 1 : 0); i++) AddLine(points[i], points[(i + 1) % points.Count]);
+        for (var i = 0; i < path.EdgeCount; i++)
+        {
+            var (a, b, bulge) = path.Edge(i);
+            if (bulge == 0)
+            {
+                AddLine(a, b);
+                continue;
+            }
+            var points = new Path2([new(a, bulge), new(b)], false).Flattened(0.1);
+            for (var k = 0; k + 1 < points.Count; k++) AddLine(points[k], points[k + 1]);
+        }
     }
 
     /// <summary>Keeps labels off the lines and lettering among these marks; tints are no hindrance.</summary>
@@ -64,19 +75,19 @@ public sealed class LabelPlacer
         var label = new TextMark(Point2.Origin, text, height, layer ?? Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, bold: bold, of: of);
         // A hair smaller: what it is not free of, the label itself is not either.
         var shape = TurnedBox.Of(label, Apart - 1e-6);
-        var around = Around(near, gap + (Rings - 1) * (height + 1), half, shape.Bounds);
+        Gather(near, gap + (Rings - 1) * (height + 1), half, shape.Bounds);
         for (var ring = 0; ring < Rings; ring++)
         {
             var away = gap + ring * (height + 1);
             foreach (var way in Ways)
             {
                 var middle = near + new Vector2(way.X * (away + half.X), way.Y * (away + half.Y));
-                if (!IsFree(shape.Moved(middle - Point2.Origin), around)) continue;
+                if (!IsFree(shape.Moved(middle - Point2.Origin))) continue;
                 var mark = label with { At = middle };
                 var box = TurnedBox.Of(mark, Apart);
-                if (!room.Holds(box.Bounds) || !IsFree(box, around)) continue;
+                if (!room.Holds(box.Bounds) || !IsFree(box)) continue;
                 var lead = ring < 2 ? null : Lead(near, mark.Bounds, of);
-                if (lead is not null && IsLeadBlocked(lead, around)) continue;
+                if (lead is not null && IsLeadBlocked(lead)) continue;
                 taken.Add(TurnedBox.Of(mark));
                 if (lead is not null) Avoid(lead.Path);
                 return new(mark, lead);
@@ -93,29 +104,29 @@ public sealed class LabelPlacer
         return way.Length < 1.5 ? null : StrokeMark.Line(from + 0.8 * way.Unit, end, Pens.Dimension, Layer.Dimension, of);
     }
 
-    private void AddLine(Point2 a, Point2 b) => lines.Add((a, b, Box2.Of([a, b])));
+    private void AddLine(Point2 a, Point2 b) => lines.Add((a, b, Box2.Empty.With(a).With(b)));
 
-    /// <summary>What stands where any of a label's places could be: the rest need not be asked about each of them.</summary>
-    private Nearby Around(Point2 near, double away, Vector2 half, Box2 shape)
+    /// <summary>Gathers what stands where any of a label's places could be: the rest need not be asked about each of them.</summary>
+    private void Gather(Point2 near, double away, Vector2 half, Box2 shape)
     {
         var (x, y) = (away + half.X, away + half.Y);
         var reach = new Box2(near.X - x + shape.MinX, near.Y - y + shape.MinY, near.X + x + shape.MaxX, near.Y + y + shape.MaxY).Grown(1);
-        var found = new Nearby([], []);
-        foreach (var box in taken) if (Meets(box.Bounds, reach)) found.Taken.Add(box);
-        foreach (var line in lines) if (Meets(line.Box, reach)) found.Lines.Add(line);
-        return found;
+        takenAround.Clear();
+        linesAround.Clear();
+        foreach (var box in taken) if (Meets(box.Bounds, reach)) takenAround.Add(box);
+        foreach (var line in lines) if (Meets(line.Box, reach)) linesAround.Add(line);
 
         static bool Meets(Box2 a, Box2 b) => a.MaxX >= b.MinX && a.MinX <= b.MaxX && a.MaxY >= b.MinY && a.MinY <= b.MaxY;
     }
 
-    private static bool IsFree(in TurnedBox box, Nearby around)
+    private bool IsFree(in TurnedBox box)
     {
-        foreach (var other in around.Taken)
+        foreach (var other in takenAround)
         {
             if (box.Overlaps(other)) return false;
         }
         var bounds = box.Bounds;
-        foreach (var (a, b, lineBox) in around.Lines)
+        foreach (var (a, b, lineBox) in linesAround)
         {
             if (lineBox.MaxX < bounds.MinX || lineBox.MinX > bounds.MaxX || lineBox.MaxY < bounds.MinY || lineBox.MinY > bounds.MaxY) continue;
             if (box.IsCrossedBy(a, b)) return false;
@@ -124,15 +135,13 @@ public sealed class LabelPlacer
     }
 
     // A lead may cross lines of the drawing, as leads do, but no lettering.
-    private static bool IsLeadBlocked(StrokeMark lead, Nearby around)
+    private bool IsLeadBlocked(StrokeMark lead)
     {
         var (a, b, _) = lead.Path.Edge(0);
-        foreach (var other in around.Taken)
+        foreach (var other in takenAround)
         {
             if (other.IsCrossedBy(a, b)) return true;
         }
         return false;
     }
-
-    private sealed record Nearby(List<TurnedBox> Taken, List<(Point2 A, Point2 B, Box2 Box)> Lines);
 }

@@ -19,7 +19,7 @@ internal readonly struct TurnedBox
         y = x.Left;
         this.width = width;
         this.height = height;
-        Bounds = Box2.Of(Corners);
+        Bounds = Box2.Empty.With(corner).With(corner + width * x).With(corner + width * x + height * y).With(corner + height * y);
     }
 
     private TurnedBox(in TurnedBox shape, Vector2 by)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Drawings.Sheets.Dimensions;
@@ -15,6 +16,9 @@ namespace Rodwright.Rod.Pieces;
 /// <param name="Stretches">What of its length is drawn.</param>
 internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretches)
 {
+    private readonly ImmutableArray<ImmutableArray<RowStop>> heights = [.. Part.Faces.Select((_, face) => HeightsOf(Kit, Part, face))];
+    private readonly ImmutableArray<ImmutableArray<RowStop>> across = [.. Part.Faces.Select((_, face) => AcrossOf(Kit, Part, face))];
+
     private double Side => Part.Blank.Width;
 
     /// <summary>The face with its lower left corner at a point of paper.</summary>
@@ -29,12 +33,20 @@ internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretche
     }
 
     /// <summary>Figures of heights, with the pieces they belong to; tops carry the mark.</summary>
-    public IReadOnlyList<DimensionStop> HeightStops(int face, Func<double, Point2> place)
+    public IEnumerable<DimensionStop> HeightStops(int face, Func<double, Point2> place) => Placed(heights[face], place);
+
+    /// <summary>Figures across, from the left arris.</summary>
+    public IEnumerable<DimensionStop> AcrossStops(int face, Func<double, Point2> place) => Placed(across[face], place);
+
+    private static IEnumerable<DimensionStop> Placed(ImmutableArray<RowStop> stops, Func<double, Point2> place) =>
+        stops.Select(s => new DimensionStop(place(s.Value), s.Value, s.Note, s.Of));
+
+    private static ImmutableArray<RowStop> HeightsOf(Kit kit, Part part, int face)
     {
-        var stops = new List<RowStop> { new(0, "", Part.Id), new(Part.Blank.Length, "head", Part.Id) };
-        foreach (var cut in Part.Cuts.Where(c => c.Face == face))
+        var stops = new List<RowStop> { new(0, "", part.Id), new(part.Blank.Length, "head", part.Id) };
+        foreach (var cut in part.Cuts.Where(c => c.Face == face))
         {
-            var (box, mark, of) = (cut.Filled.Bounds, ShortMarks.Of(cut, Kit), ThingId.Of(Part, cut));
+            var (box, mark, of) = (cut.Filled.Bounds, ShortMarks.Of(cut, kit), ThingId.Of(part, cut));
             if (cut.Kind == CutKind.Bore) stops.Add(new(box.Centre.Y, "peg", of));
             else if (cut.Kind == CutKind.Haunch) continue; // its ends are those of the mortices
             else if (cut.Kind == CutKind.Notch) stops.Add(new(box.MaxY, "notch", of));
@@ -44,16 +56,16 @@ internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretche
                 stops.Add(new(box.MaxY, mark, of));
             }
         }
-        return Merged(stops, v => place(v));
+        return Merged(stops);
     }
 
-    /// <summary>Figures across, from the left arris.</summary>
-    public IReadOnlyList<DimensionStop> AcrossStops(int face, Func<double, Point2> place)
+    private static ImmutableArray<RowStop> AcrossOf(Kit kit, Part part, int face)
     {
-        var stops = new List<RowStop> { new(0, "", Part.Id), new(Side, "", Part.Id) };
-        foreach (var cut in Part.Cuts.Where(c => c.Face == face && c.Kind != CutKind.Notch))
+        var side = part.Blank.Width;
+        var stops = new List<RowStop> { new(0, "", part.Id), new(side, "", part.Id) };
+        foreach (var cut in part.Cuts.Where(c => c.Face == face && c.Kind != CutKind.Notch))
         {
-            var (box, mark, of) = (cut.Filled.Bounds, ShortMarks.Of(cut, Kit), ThingId.Of(Part, cut));
+            var (box, mark, of) = (cut.Filled.Bounds, ShortMarks.Of(cut, kit), ThingId.Of(part, cut));
             if (cut.Kind == CutKind.Bore) stops.Add(new(box.Centre.X, "peg", of));
             else if (cut.Kind != CutKind.Haunch)
             {
@@ -61,10 +73,10 @@ internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretche
                 stops.Add(new(box.MaxX, mark, of));
             }
         }
-        return Merged([.. stops.Where(s => s.Value >= -Tolerance.Joint && s.Value <= Side + Tolerance.Joint)], place);
+        return Merged([.. stops.Where(s => s.Value >= -Tolerance.Joint && s.Value <= side + Tolerance.Joint)]);
     }
 
-    private static List<DimensionStop> Merged(List<RowStop> stops, Func<double, Point2> place)
+    private static ImmutableArray<RowStop> Merged(List<RowStop> stops)
     {
         var groups = new List<List<RowStop>>();
         foreach (var stop in stops.OrderBy(s => s.Value))
@@ -72,7 +84,7 @@ internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretche
             if (groups.Count > 0 && stop.Value - groups[^1][0].Value < 0.05) groups[^1].Add(stop);
             else groups.Add([stop]);
         }
-        return [.. groups.Select(g => new DimensionStop(place(g[0].Value), g[0].Value, Notes(g.Select(s => s.Note).Where(n => n.Length > 0)), g.Find(s => s.Note.Length > 0).Of ?? g[0].Of))];
+        return [.. groups.Select(g => new RowStop(g[0].Value, Notes(g.Select(s => s.Note).Where(n => n.Length > 0)), g.Find(s => s.Note.Length > 0).Of ?? g[0].Of))];
 
         static string Notes(IEnumerable<string> notes)
         {

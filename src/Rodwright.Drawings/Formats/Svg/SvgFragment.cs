@@ -14,7 +14,7 @@ namespace Rodwright.Drawings.Formats.Svg;
 internal sealed class SvgFragment : IMarkVisitor
 {
     private const int Decimals = 2; // a hundredth of a millimetre of paper: a quarter of a pixel at the closest look
-    private readonly StringBuilder text = new(1 << 15);
+    private readonly StringBuilder text = new(1 << 12);
     private readonly double height;
     private readonly OrderedDictionary<(Layer Layer, Pen Pen), OrderedDictionary<string, List<Path2>>> lines = [];
     private readonly OrderedDictionary<(Layer Layer, double Height, bool Bold), List<TextMark>> words = [];
