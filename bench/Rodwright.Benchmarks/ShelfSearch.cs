@@ -15,7 +15,7 @@ public class ShelfSearch
     private readonly string folder = Directory.CreateTempSubdirectory("rodwright-bench.").FullName;
     private JobShelf shelf = null!;
 
-    /// <summary>What is looked for: nothing in particular, a word on an eighth of the jobs, three words on a few, a word on none.</summary>
+    /// <summary>What is looked for: nothing in particular, a word on an eighth of the jobs, three words on one, a word on none.</summary>
     [Params("", "angstrom", "mill HUGHES 777", "escalator")]
     public string Words { get; set; } = "";
 
