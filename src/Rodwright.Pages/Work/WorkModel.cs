@@ -78,7 +78,7 @@ public sealed class WorkModel(JobSession session, PageScript script) : IDisposab
     /// <summary>Shows a change without keeping it, while something is dragged.</summary>
     public void Preview(JobEdit edit)
     {
-        if (JobEdits.Apply(session.Kept.Job, edit).Value is not { } job) return;
+        if (JobEdits.Apply(session.Wanted.Job, edit).Value is not { } job) return;
         session.Preview(job);
         Tell();
     }
@@ -86,7 +86,7 @@ public sealed class WorkModel(JobSession session, PageScript script) : IDisposab
     /// <summary>Keeps what a drag has led to.</summary>
     public async Task Drop(JobEdit? edit)
     {
-        session.Preview(session.Kept.Job);
+        session.Preview(session.Wanted.Job);
         if (edit is null) Tell();
         else await Do(edit);
     }
@@ -131,7 +131,7 @@ public sealed class WorkModel(JobSession session, PageScript script) : IDisposab
 
     private bool Try(JobEdit edit, out Job job)
     {
-        var outcome = JobEdits.Apply(session.Kept.Job, edit);
+        var outcome = JobEdits.Apply(session.Wanted.Job, edit);
         foreach (var change in edit.Changes) refused.Remove(change.Path);
         job = outcome.Value!;
         if (outcome.Value is not null) return true;

@@ -17,12 +17,11 @@ public sealed class JobSession : IDisposable
     private readonly IDisposable ear;
     private readonly SemaphoreSlim turn = new(1);
     private UndoLine line;
-    private BenchState wanted;
 
     private JobSession(IJobShelf shelf, JobNotices notices, Func<string> by, JobCard card, UndoLine line, BenchState state)
     {
         (this.shelf, this.notices, this.by, this.line) = (shelf, notices, by, line);
-        (Card, State, Kept, wanted) = (card, state, state, state);
+        (Card, State, Kept, Wanted) = (card, state, state, state);
         ear = notices.Listen(card.Id, this, heard =>
         {
             Newer = heard;
@@ -41,6 +40,9 @@ public sealed class JobSession : IDisposable
 
     /// <summary>The job as last kept or read.</summary>
     public BenchState Kept { get; private set; }
+
+    /// <summary>The job as last asked for, whether kept yet or still on its way: what the next change is made to.</summary>
+    public BenchState Wanted { get; private set; }
 
     /// <summary>The job's newest card where somebody else changed it after <see cref="Card"/>; null when this session is up to date.</summary>
     public JobCard? Newer { get; private set; }
@@ -80,13 +82,13 @@ public sealed class JobSession : IDisposable
     public Task Change(Job job, string words = "")
     {
         if (Clash is not null) return Task.CompletedTask;
-        var told = JobEdits.Words(wanted.Job, job);
+        var told = JobEdits.Words(Wanted.Job, job);
         if (told.Length == 0)
         {
-            State = wanted;
+            State = Wanted;
             return Task.CompletedTask;
         }
-        var state = wanted = State = BenchState.Of(job);
+        var state = Wanted = State = BenchState.Of(job);
         return InTurn(() => Keep(RevisionKind.Edit, state, words.Length > 0 ? words : told));
     }
 
@@ -100,7 +102,7 @@ public sealed class JobSession : IDisposable
     public Task Restore(int number) => InTurn(() => Take(number, RevisionKind.Restore, $"back to revision {number}"));
 
     /// <summary>Tries once more to keep what is shown, after <see cref="Trouble"/>.</summary>
-    public Task TryAgain() => InTurn(() => Trouble.Length == 0 ? Task.CompletedTask : Keep(RevisionKind.Edit, wanted, JobEdits.Words(Kept.Job, wanted.Job)));
+    public Task TryAgain() => InTurn(() => Trouble.Length == 0 ? Task.CompletedTask : Keep(RevisionKind.Edit, Wanted, JobEdits.Words(Kept.Job, Wanted.Job)));
 
     /// <summary>Goes on from what the others made of the job; a change that clashed is dropped.</summary>
     public async Task TakeTheirs()
@@ -108,7 +110,7 @@ public sealed class JobSession : IDisposable
         Clash = null;
         if (await shelf.Card(Card.Id) is not { } card) return;
         var (fresh, state) = await Read(shelf, card);
-        (Card, line, State, Kept, wanted, Newer, Trouble) = (card, fresh, state, state, state, null, "");
+        (Card, line, State, Kept, Wanted, Newer, Trouble) = (card, fresh, state, state, state, null, "");
     }
 
     /// <summary>Makes this person's change once more, on what the others made of the job.</summary>
@@ -118,7 +120,7 @@ public sealed class JobSession : IDisposable
         if (Clash is not { } clash || await shelf.Card(Card.Id) is not { } card) return false;
         var (fresh, state) = await Read(shelf, card);
         if (JobMerge.Carry(clash.Base, clash.Mine, state.Job).Value is not { } both) return false;
-        (Card, line, State, Kept, wanted, Newer, Clash) = (card, fresh, state, state, state, null, null);
+        (Card, line, State, Kept, Wanted, Newer, Clash) = (card, fresh, state, state, state, null, null);
         await Change(both, clash.Words);
         return true;
     }
@@ -129,7 +131,7 @@ public sealed class JobSession : IDisposable
     {
         if (Clash is not { } clash) return null;
         var mine = clash.Mine with { Title = JobTitles.Copy(clash.Mine.Title) };
-        var card = await shelf.Add(Draft(RevisionKind.Made, mine, $"made from “{clash.Mine.Title}”: {clash.Words}"));
+        var card = await shelf.Add(ShelfDrafts.Made(mine, $"made from “{clash.Mine.Title}”: {clash.Words}", by()));
         await TakeTheirs();
         return card;
     }
@@ -149,8 +151,8 @@ public sealed class JobSession : IDisposable
         if (Clash is not null || number is not { } wantedNumber || await shelf.Open(Card.Id, wantedNumber) is not { } revision) return;
         var job = StoredJob.Read(revision.Text);
         var differences = JobEdits.Words(Kept.Job, job);
-        wanted = State = BenchState.Of(job);
-        await Keep(kind, wanted, differences.Length > 0 ? $"{words}: {differences}" : words);
+        Wanted = State = BenchState.Of(job);
+        await Keep(kind, Wanted, differences.Length > 0 ? $"{words}: {differences}" : words);
     }
 
     private async Task Keep(RevisionKind kind, BenchState state, string words)
@@ -165,7 +167,7 @@ public sealed class JobSession : IDisposable
         try
         {
             // A store may well do its work before it returns; the drawing does not wait for it.
-            outcome = await Task.Run(() => shelf.Save(Card.Id, Card.Revision, Draft(kind, state.Job, words)));
+            outcome = await Task.Run(() => shelf.Save(Card.Id, Card.Revision, ShelfDrafts.Of(kind, state.Job, words, by())));
         }
         catch (Exception fault) when (fault is not OperationCanceledException)
         {
@@ -183,7 +185,7 @@ public sealed class JobSession : IDisposable
         }
         Clash = new(Kept.Job, state.Job, words, outcome.Others);
         Newer = outcome.Card;
-        State = wanted = Kept;
+        State = Wanted = Kept;
     }
 
     /// <summary>One after the other: each is based on what the one before it left.</summary>
@@ -199,6 +201,4 @@ public sealed class JobSession : IDisposable
             turn.Release();
         }
     }
-
-    private RevisionDraft Draft(RevisionKind kind, Job job, string words) => new(kind, JobFile.Write(job), job.Title, JobSummary.Of(job), words, by());
 }
