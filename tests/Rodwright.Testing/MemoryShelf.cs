@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
+using Rodwright.Workshop.Shelf;
 
-namespace Rodwright.Workshop.Shelf;
+namespace Rodwright.Testing;
 
-/// <summary>A shelf that lasts as long as the process: for trying things out without a store.</summary>
+/// <summary>A shelf that lasts as long as the process, for tests that are not about a store.</summary>
 public sealed class MemoryShelf(TimeProvider time) : IJobShelf
 {
     private readonly Lock door = new();
