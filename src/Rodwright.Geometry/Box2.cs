@@ -27,6 +27,9 @@ public readonly record struct Box2(double MinX, double MinY, double MaxX, double
     /// <summary>The box grown on every side.</summary>
     public Box2 Grown(double by) => new(MinX - by, MinY - by, MaxX + by, MaxY + by);
 
+    /// <summary>What two boxes share; of negative width or height where they share nothing.</summary>
+    public Box2 Common(Box2 o) => new(Math.Max(MinX, o.MinX), Math.Max(MinY, o.MinY), Math.Min(MaxX, o.MaxX), Math.Min(MaxY, o.MaxY));
+
     /// <summary>Whether two boxes share area by more than <paramref name="slack"/> each way.</summary>
     public bool Overlaps(Box2 o, double slack = 0) =>
         MinX < o.MaxX - slack && o.MinX < MaxX - slack && MinY < o.MaxY - slack && o.MinY < MaxY - slack;

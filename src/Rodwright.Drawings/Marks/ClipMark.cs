@@ -24,9 +24,7 @@ public sealed record ClipMark : Mark
     {
         get
         {
-            var inner = BoundsOf(Marks);
-            var box = new Box2(
-                Math.Max(inner.MinX, Window.MinX), Math.Max(inner.MinY, Window.MinY), Math.Min(inner.MaxX, Window.MaxX), Math.Min(inner.MaxY, Window.MaxY));
+            var box = BoundsOf(Marks).Common(Window);
             return box.IsEmpty || box.MinY > box.MaxY ? Box2.Empty : box;
         }
     }

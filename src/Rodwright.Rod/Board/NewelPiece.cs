@@ -3,6 +3,7 @@ using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Pieces;
+using Rodwright.Stairs.Findings;
 
 namespace Rodwright.Rod.Board;
 
@@ -19,7 +20,7 @@ internal static class NewelPiece
         // At the foot the figures of a narrow face spread past it on both sides.
         var pitch = Math.Ceiling(part.Blank.Width * f + Math.Max(faces.Column, faces.MostAcross * 1.3 * lettering.Figures));
         return PieceDraft.Draw(
-            bench, new(part.Id, part.Mark, PieceName.Capital(part.Name), BoardPieceKind.Newel, [part.Id]),
+            bench, new(part.Id, part.Mark, Sentence.Begin(part.Name), BoardPieceKind.Newel, [part.Id]),
             PieceSpace.Of(new(0, 0, 0, part.Blank.Length), new(0, 0, NewelFaces.Beside + Before, 4 * pitch, lettering.Mark + 12, faces.Below), f),
             space => [.. Enumerable.Range(0, 4).Select(i => new BoardFrame(new Placement(bench.Scale, Point2.Origin, Foot(space, i))))],
             space =>

@@ -3,8 +3,4 @@ using System.Collections.Immutable;
 namespace Rodwright.Rod.Board;
 
 /// <summary>What a piece is called.</summary>
-internal sealed record PieceName(string Id, string Mark, string Title, BoardPieceKind Kind, ImmutableArray<string> Things)
-{
-    /// <summary>With a capital letter.</summary>
-    public static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
-}
+internal sealed record PieceName(string Id, string Mark, string Title, BoardPieceKind Kind, ImmutableArray<string> Things);

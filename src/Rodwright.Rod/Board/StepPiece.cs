@@ -3,6 +3,7 @@ using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Pieces;
+using Rodwright.Stairs.Findings;
 
 namespace Rodwright.Rod.Board;
 
@@ -16,7 +17,7 @@ internal static class StepPiece
         var square = TaperedTreadSheets.Square(part);
         var strip = lettering.OrdinateStrip(8);
         return PieceDraft.Draw(
-            bench, new(part.Id, part.Mark, PieceName.Capital(part.Name), BoardPieceKind.TaperedStep, [part.Id]),
+            bench, new(part.Id, part.Mark, Sentence.Begin(part.Name), BoardPieceKind.TaperedStep, [part.Id]),
             PieceSpace.Of(square, new(0, 0, strip, 5, 2 * lettering.Words, strip), bench.Scale.Factor),
             // The view measures from the board's left end, the face from its own datum.
             space => [new(new Placement(bench.Scale, new(space.Timber.MinX + part.Blank.Corner.X, space.Timber.MinY), new(space.Left, space.Bottom)))],

@@ -59,8 +59,7 @@ internal sealed class BookletPictures
         var (marks, fresh) = (new List<Mark>(), new List<Mark>());
         foreach (var line in list.Before(stage)) marks.AddRange(Strokes(line, false));
         foreach (var line in stage.Lines) fresh.AddRange(Strokes(line, true));
-        var window = place.Map(box).Grown(Edge - 1);
-        window = new(Math.Max(window.MinX, room.MinX), Math.Max(window.MinY, room.MinY), Math.Min(window.MaxX, room.MaxX), Math.Min(window.MaxY, room.MaxY));
+        var window = place.Map(box).Grown(Edge - 1).Common(room);
         List<Mark> drawn = [new ClipMark(window, [.. marks, .. fresh])];
         var placer = new LabelPlacer(room);
         placer.Avoid([new ClipMark(window, fresh)]);

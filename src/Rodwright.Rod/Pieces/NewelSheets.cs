@@ -4,6 +4,7 @@ using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Sheets;
+using Rodwright.Stairs.Findings;
 
 namespace Rodwright.Rod.Pieces;
 
@@ -39,7 +40,7 @@ internal static class NewelSheets
         return (2, SheetStart.For(rod, Words(view.Part), l => Need(new(rod.Stair, view, l), view, l, 2)));
     }
 
-    private static SheetWords Words(Part part) => new(part.Id, $"{Upper(part.Name)} {part.Mark}", part.Name + ", four faces", part.Mark, "Turned S E N W");
+    private static SheetWords Words(Part part) => new(part.Id, $"{Sentence.Begin(part.Name)} {part.Mark}", part.Name + ", four faces", part.Mark, "Turned S E N W");
 
     private static ViewNeed Need(NewelFaces faces, NewelFaceView view, SheetLettering lettering, int count) => new(
         count * view.Part.Blank.Width, view.Stretches.Length, NewelFaces.Beside, count * faces.Column, lettering.Mark + 12, faces.Below + view.Stretches.Breaks);
@@ -70,7 +71,7 @@ internal static class NewelSheets
         var depths = part.Cuts.GroupBy(c => (c.Kind, Depth: Number.Print(c.Depth)))
             .Select(g => $"{WordOf(g.Key.Kind)} {g.Key.Depth} deep{(g.Key.Kind == CutKind.Bore ? $", ø{Number.Print(g.First().Shape.Bounds.Width)}" : "")}");
         return $"Heights up from the foot, distances from the left arris of each face as looked at. {Number.Print(part.Blank.Width)} square, {Number.Print(part.Blank.Length)} long; "
-            + $"foot {Number.Print(part.FaceSide.Frame.Origin.Z)} above the lower floor. {Upper(string.Join("; ", depths.Distinct()))}. "
+            + $"foot {Number.Print(part.FaceSide.Frame.Origin.Z)} above the lower floor. {Sentence.Begin(string.Join("; ", depths.Distinct()))}. "
             + $"Face side {part.Faces[faceSide].Looks}, face edge {part.Faces[faceEdge].Looks}. Breaks leave out plain wood; FFL: finished floor.";
     }
 
@@ -79,6 +80,4 @@ internal static class NewelSheets
         CutKind.Housing => "housings", CutKind.Mortice => "mortices", CutKind.Haunch => "haunches", CutKind.Bore => "peg holes", CutKind.Notch => "notch",
         _ => "cuts",
     };
-
-    private static string Upper(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

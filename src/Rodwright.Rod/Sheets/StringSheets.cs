@@ -2,6 +2,7 @@ using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Rod.Views;
+using Rodwright.Stairs.Findings;
 
 namespace Rodwright.Rod.Sheets;
 
@@ -55,10 +56,8 @@ public static class StringSheets
     private static SheetWords Words(StringView view)
     {
         var first = view.Boards[0].Part;
-        if (view.Boards.Length == 1) return new(first.Id, Capital(first.Name), Capital(first.Name), first.Mark);
+        if (view.Boards.Length == 1) return new(first.Id, Sentence.Begin(first.Name), Sentence.Begin(first.Name), first.Mark);
         var marks = string.Join(", ", view.Parts.Select(p => p.Mark));
         return new($"{first.Id}-and-on", "Wall strings in development", "Wall strings in development", marks);
     }
-
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using Rodwright.Geometry;
+using Rodwright.Stairs.Findings;
 
 namespace Rodwright.Rod.Stages;
 
@@ -13,10 +14,10 @@ namespace Rodwright.Rod.Stages;
 public sealed record Instruction(ImmutableArray<Measure> Measures, string Act, string Why, string Source = "", bool Proves = false)
 {
     /// <summary>What to do, in sentences.</summary>
-    public string What => Proves ? $"{Upper(Act)}. To prove it, {Marked}." : $"{Upper(Marked)}. {Upper(Act)}.";
+    public string What => Proves ? $"{Sentence.Begin(Act)}. To prove it, {Marked}." : $"{Sentence.Begin(Marked)}. {Sentence.Begin(Act)}.";
 
     /// <summary>Why, with its source in brackets.</summary>
-    public string Reason => Source.Length == 0 ? $"{Upper(Why)}." : $"{Upper(Why)} ({Source}).";
+    public string Reason => Source.Length == 0 ? $"{Sentence.Begin(Why)}." : $"{Sentence.Begin(Why)} ({Source}).";
 
     /// <summary>The measures in words; those from one datum and one way are told together, each with its label.</summary>
     private string Marked
@@ -38,6 +39,4 @@ public sealed record Instruction(ImmutableArray<Measure> Measures, string Act, s
             return words.ToString();
         }
     }
-
-    private static string Upper(string words) => words.Length == 0 ? "" : char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -50,9 +50,7 @@ internal sealed class SheetToDxf : IMarkVisitor
     public void Visit(ClipMark mark)
     {
         var (outer, inner) = (window, mark.Window);
-        window = outer is { } o
-            ? new(Math.Max(o.MinX, inner.MinX), Math.Max(o.MinY, inner.MinY), Math.Min(o.MaxX, inner.MaxX), Math.Min(o.MaxY, inner.MaxY))
-            : inner;
+        window = outer?.Common(inner) ?? inner;
         if (window is { Width: > 0, Height: > 0 })
         {
             foreach (var within in mark.Marks) within.Accept(this);

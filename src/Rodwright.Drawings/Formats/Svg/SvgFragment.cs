@@ -16,11 +16,16 @@ internal sealed class SvgFragment : IMarkVisitor
     private const int Decimals = 2; // a hundredth of a millimetre of paper: a quarter of a pixel at the closest look
     private readonly StringBuilder text = new(1 << 12);
     private readonly double height;
+    private readonly SvgPath paths;
     private readonly OrderedDictionary<(Layer Layer, Pen Pen), OrderedDictionary<string, List<Path2>>> lines = [];
     private readonly OrderedDictionary<(Layer Layer, double Height, bool Bold), List<TextMark>> words = [];
     private Box2? window;
 
-    private SvgFragment(double height) => this.height = height;
+    private SvgFragment(double height)
+    {
+        this.height = height;
+        paths = new(text, height, Decimals);
+    }
 
     public static string Write(IEnumerable<Mark> marks, double height)
     {
@@ -61,7 +66,7 @@ internal sealed class SvgFragment : IMarkVisitor
         }
         if (outlines.Count > 1) text.Append(" fill-rule=\"evenodd\"");
         text.Append(" d=\"");
-        foreach (var outline in outlines) Append(outline);
+        foreach (var outline in outlines) paths.Append(outline);
         text.Append("\"/>");
     }
 
@@ -76,9 +81,7 @@ internal sealed class SvgFragment : IMarkVisitor
     public void Visit(ClipMark mark)
     {
         var (outer, inner) = (window, mark.Window);
-        window = outer is { } o
-            ? new(Math.Max(o.MinX, inner.MinX), Math.Max(o.MinY, inner.MinY), Math.Min(o.MaxX, inner.MaxX), Math.Min(o.MaxY, inner.MaxY))
-            : inner;
+        window = outer?.Common(inner) ?? inner;
         if (window is { Width: > 0, Height: > 0 })
         {
             foreach (var within in mark.Marks) within.Accept(this);
@@ -97,8 +100,8 @@ internal sealed class SvgFragment : IMarkVisitor
     {
         var key = (mark.Layer, mark.Pen);
         if (!lines.TryGetValue(key, out var things)) lines.Add(key, things = []);
-        if (!things.TryGetValue(mark.Of ?? "", out var paths)) things.Add(mark.Of ?? "", paths = []);
-        paths.Add(path);
+        if (!things.TryGetValue(mark.Of ?? "", out var among)) things.Add(mark.Of ?? "", among = []);
+        among.Add(path);
     }
 
     /// <summary>Writes the lines and then the lettering gathered so far.</summary>
@@ -121,12 +124,12 @@ internal sealed class SvgFragment : IMarkVisitor
                 text.Append('"');
             }
             if (!alone) text.Append('>');
-            foreach (var (of, paths) in things)
+            foreach (var (of, among) in things)
             {
                 if (!alone) text.Append("<path");
                 if (of.Length > 0) text.Attribute("data-of", of);
                 text.Append(" d=\"");
-                foreach (var path in paths) Append(path);
+                foreach (var path in among) paths.Append(path);
                 text.Append("\"/>");
             }
             if (!alone) text.Append("</g>");
@@ -148,7 +151,7 @@ internal sealed class SvgFragment : IMarkVisitor
     private void Knockout(TextMark mark)
     {
         text.Append("<path class=\"knockout\" fill=\"#fff\" stroke=\"none\" d=\"");
-        Append(Path2.Polygon(mark.KnockoutCorners));
+        paths.Append(Path2.Polygon(mark.KnockoutCorners));
         text.Append("\"/>");
     }
 
@@ -164,7 +167,7 @@ internal sealed class SvgFragment : IMarkVisitor
         else
         {
             text.Append(" transform=\"translate(");
-            Append(at);
+            paths.Append(at);
             text.Append(")rotate(");
             Geometry.Number.Append(text, -mark.Turn.Degrees, 3);
             text.Append(")\"");
@@ -181,44 +184,5 @@ internal sealed class SvgFragment : IMarkVisitor
         text.Append(' ').Append(name).Append("=\"");
         Geometry.Number.Append(text, value, Decimals);
         text.Append('"');
-    }
-
-    private void Append(Path2 path)
-    {
-        text.Append('M');
-        Append(path.Vertices[0].At);
-        for (var i = 0; i < path.EdgeCount; i++)
-        {
-            var (a, b, bulge) = path.Edge(i);
-            if (bulge != 0) Append(Arc2.FromBulge(a, b, bulge), b);
-            else if (!path.Closed || i < path.EdgeCount - 1)
-            {
-                text.Append('L');
-                Append(b);
-            }
-        }
-        if (path.Closed) text.Append('Z');
-    }
-
-    // No piece of an arc turns more than a quarter: near a half turn the rounding of its radius would move its crown.
-    private void Append(Arc2 arc, Point2 end)
-    {
-        var n = Math.Max(1, (int)Math.Ceiling(Math.Abs(arc.Sweep) / (Math.PI / 2) - 1e-9));
-        for (var i = 1; i <= n; i++)
-        {
-            text.Append('A');
-            Geometry.Number.Append(text, arc.Radius, Decimals + 1);
-            text.Append(' ');
-            Geometry.Number.Append(text, arc.Radius, Decimals + 1);
-            text.Append(arc.Sweep > 0 ? " 0 0 0 " : " 0 0 1 ");
-            Append(i == n ? end : arc.At((double)i / n));
-        }
-    }
-
-    private void Append(Point2 p)
-    {
-        Geometry.Number.Append(text, p.X, Decimals);
-        text.Append(' ');
-        Geometry.Number.Append(text, height - p.Y, Decimals);
     }
 }

@@ -18,9 +18,14 @@ public sealed class SvgWriter : IMarkVisitor
 
     private readonly StringBuilder text = new(1 << 16);
     private readonly double paperHeight;
+    private readonly SvgPath paths;
     private (Layer? Layer, string? Of, Pen? Pen) run;
 
-    private SvgWriter(double paperHeight) => this.paperHeight = paperHeight;
+    private SvgWriter(double paperHeight)
+    {
+        this.paperHeight = paperHeight;
+        paths = new(text, paperHeight, Decimals);
+    }
 
     /// <summary>The whole sheet.</summary>
     public static string Write(Sheet sheet) => Write(sheet.Title, sheet.Paper.Width, sheet.Paper.Height, sheet.AllMarks);
@@ -60,7 +65,7 @@ public sealed class SvgWriter : IMarkVisitor
             text.Append(">\n");
         }
         text.Append("<path d=\"");
-        AppendPath(mark.Path);
+        paths.Append(mark.Path);
         text.Append("\"/>\n");
     }
 
@@ -70,7 +75,7 @@ public sealed class SvgWriter : IMarkVisitor
         EndRun();
         text.Append("<path").Attribute("class", mark.Layer.Id).Attribute("data-of", mark.Of).Attribute("fill", Grey(mark.Tint));
         text.Append(" fill-rule=\"evenodd\" d=\"");
-        foreach (var outline in mark.Outlines) AppendPath(outline);
+        foreach (var outline in mark.Outlines) paths.Append(outline);
         text.Append("\"/>\n");
     }
 
@@ -82,7 +87,7 @@ public sealed class SvgWriter : IMarkVisitor
         if (mark.Knockout)
         {
             text.Append("<path class=\"knockout\" fill=\"#fff\" d=\"");
-            AppendPath(Path2.Polygon(mark.KnockoutCorners));
+            paths.Append(Path2.Polygon(mark.KnockoutCorners));
             text.Append("\"/>\n");
         }
         var at = mark.BaselineStart;
@@ -154,40 +159,4 @@ public sealed class SvgWriter : IMarkVisitor
     }
 
     private void Number(string name, double value) => text.Attribute(name, Print(value));
-
-    private void AppendPath(Path2 path)
-    {
-        var start = path.Vertices[0].At;
-        text.Append('M');
-        AppendPoint(start);
-        for (var i = 0; i < path.EdgeCount; i++)
-        {
-            var (a, b, bulge) = path.Edge(i);
-            var closing = path.Closed && i == path.EdgeCount - 1;
-            if (bulge == 0)
-            {
-                if (closing) break;
-                text.Append('L');
-                AppendPoint(b);
-            }
-            else AppendArc(Arc2.FromBulge(a, b, bulge), b);
-        }
-        if (path.Closed) text.Append('Z');
-    }
-
-    // An arc near a half turn is written as a chord and a radius that hardly exceeds half of it, where a thousandth's rounding moves the
-    // crown by tenths of a millimetre: so no piece turns more than a quarter.
-    private void AppendArc(Arc2 arc, Point2 end)
-    {
-        var n = Math.Max(1, (int)Math.Ceiling(Math.Abs(arc.Sweep) / (Math.PI / 2) - 1e-9));
-        var radius = Print(arc.Radius);
-        for (var i = 1; i <= n; i++)
-        {
-            // y runs down here, yet the picture is the same: what ran anticlockwise to the eye still does (sweep flag 0).
-            text.Append('A').Append(radius).Append(' ').Append(radius).Append(arc.Sweep > 0 ? " 0 0 0 " : " 0 0 1 ");
-            AppendPoint(i == n ? end : arc.At((double)i / n));
-        }
-    }
-
-    private void AppendPoint(Point2 p) => text.Append(Print(p.X)).Append(' ').Append(Print(paperHeight - p.Y));
 }
