@@ -30,6 +30,8 @@ internal static class BenchRun
                 : $"rodwright: is the server of {BenchOptions.DatabaseVariable} running and reachable?");
             return Exit.Errors;
         }
+        // Closed after the server: what is still being kept is kept.
+        using var open = shelf as IDisposable;
         await using var server = BenchServer.Build(options, shelf, code, around.Time);
         try
         {

@@ -33,7 +33,6 @@ internal static class BenchServer
         app.MapStaticAssets();
         EnterPages.Map(app);
         JobFiles.Map(app);
-        SharePage.Map(app);
         Health.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null).AddAdditionalAssemblies(typeof(Routes).Assembly);
         return app;
@@ -73,6 +72,7 @@ internal static class BenchServer
         services.AddSingleton(shelf);
         services.AddSingleton<JobNotices>();
         services.AddSingleton<StairCache>();
+        services.AddSingleton<SheetCache>();
         services.AddBenchPages();
     }
 }

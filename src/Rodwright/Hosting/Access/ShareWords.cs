@@ -19,11 +19,4 @@ internal static class ShareWords
         using var data = QRCodeGenerator.GenerateQrCode(text, QRCodeGenerator.ECCLevel.L);
         return new AsciiQRCode(data).GetGraphicSmall();
     }
-
-    /// <summary>A QR code as an SVG drawing.</summary>
-    public static string Svg(string text)
-    {
-        using var data = QRCodeGenerator.GenerateQrCode(text, QRCodeGenerator.ECCLevel.M);
-        return new SvgQRCode(data).GetGraphic(6);
-    }
 }

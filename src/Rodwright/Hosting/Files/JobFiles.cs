@@ -22,9 +22,9 @@ internal static class JobFiles
     public static void Map(IEndpointRouteBuilder pages)
     {
         var revision = pages.MapGroup("/jobs/{job:guid}/r/{number:int}");
-        revision.MapGet("/job.stair.json", (Guid job, int number, StairCache stairs) => With(stairs, job, number, (state, _) =>
+        revision.MapGet("/job.stair.json", (Guid job, int number, StairCache stairs) => With(stairs, job, number, state =>
             Results.File(Encoding.UTF8.GetBytes(JobFile.Write(state.Job)), "application/json", FileNames.Of(state.Job.Title, ".stair.json"))));
-        revision.MapGet("/card.svg", (Guid job, int number, StairCache stairs, HttpContext context) => With(stairs, job, number, (state, _) =>
+        revision.MapGet("/card.svg", (Guid job, int number, StairCache stairs, HttpContext context) => With(stairs, job, number, state =>
         {
             Keep(context);
             return Results.Text(state.Stair is { } stair ? CardPicture.Of(stair) : CardPicture.None, "image/svg+xml");
@@ -36,30 +36,30 @@ internal static class JobFiles
             Keep(context);
             return Results.File(StairScene.Write(state.Stair!).Bytes.ToArray(), "model/gltf-binary");
         }));
-        revision.MapGet("/sheets/{name}.svg", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) =>
-            WithSheet(stairs, job, number, name, wishes, time, (_, sheet) => Results.Text(SvgWriter.Write(sheet), "image/svg+xml")));
-        revision.MapGet("/sheets/{name}.pdf", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) =>
-            WithSheet(stairs, job, number, name, wishes, time, (state, sheet) => Results.File(
+        revision.MapGet("/sheets/{name}.svg", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, SheetCache sheets, TimeProvider time) =>
+            WithSheet(stairs, sheets, job, number, name, wishes, time, (_, sheet) => Results.Text(SvgWriter.Write(sheet), "image/svg+xml")));
+        revision.MapGet("/sheets/{name}.pdf", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, SheetCache sheets, TimeProvider time) =>
+            WithSheet(stairs, sheets, job, number, name, wishes, time, (state, sheet) => Results.File(
                 new PdfFormat().Write(new SheetSet(sheet.Name, state.Job.Title, [sheet])).First().Bytes.ToArray(), "application/pdf", FileNames.Of($"{state.Job.Title} {sheet.Name}", ".pdf"))));
-        revision.MapGet("/print/{name}", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) =>
-            WithSheet(stairs, job, number, name, wishes, time, (state, sheet) => Results.Text(PrintPage.Of(state.Job.Title, sheet), "text/html", Encoding.UTF8)));
+        revision.MapGet("/print/{name}", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, SheetCache sheets, TimeProvider time) =>
+            WithSheet(stairs, sheets, job, number, name, wishes, time, (state, sheet) => Results.Text(PrintPage.Of(state.Job.Title, sheet), "text/html", Encoding.UTF8)));
         revision.MapGet("/pack.zip", (Guid job, int number, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) => WithStair(stairs, job, number, state =>
             wishes.Read(state, time, out var refusal) is { } rod ? Zip(state, rod, wishes.Booklet == 1) : refusal!));
         pages.MapGet("/print.css", PrintPage.Style);
     }
 
-    private static async Task<IResult> With(StairCache stairs, Guid job, int number, Func<BenchState, object?, IResult> answer) =>
-        await stairs.Of(job, number) is { } state ? answer(state, null) : Results.NotFound();
+    private static async Task<IResult> With(StairCache stairs, Guid job, int number, Func<BenchState, IResult> answer) =>
+        await stairs.Of(job, number) is { } state ? answer(state) : Results.NotFound();
 
     private static async Task<IResult> WithStair(StairCache stairs, Guid job, int number, Func<BenchState, IResult> answer) =>
         await stairs.Of(job, number) is { Stair: not null } state ? answer(state) : Results.NotFound();
 
     private static Task<IResult> WithSheet(
-        StairCache stairs, Guid job, int number, string name, PrintWishes wishes, TimeProvider time, Func<BenchState, Sheet, IResult> answer) =>
+        StairCache stairs, SheetCache sheets, Guid job, int number, string name, PrintWishes wishes, TimeProvider time, Func<BenchState, Sheet, IResult> answer) =>
         WithStair(stairs, job, number, state =>
         {
             if (wishes.Read(state, time, out var refusal) is not { } rod) return refusal!;
-            return SheetCache.Of(rod).FirstOrDefault(s => s.Name == name) is { } sheet ? answer(state, sheet) : Results.NotFound();
+            return sheets.Of(rod).FirstOrDefault(s => s.Name == name) is { } sheet ? answer(state, sheet) : Results.NotFound();
         });
 
     private static void Keep(HttpContext context) => context.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
