@@ -16,25 +16,36 @@ public sealed class ViewsTests(Workshop workshop)
         await using var visit = await Begin();
         var page = visit.Page;
         var job = await visit.Sample("Larkmoor");
-        await Audit("rod");
+        await Audit(visit, "rod");
         await page.ClickAsync("#stages");
         await page.Locator("#stage").FillAsync("20");
-        await Audit("line by line");
+        await Audit(visit, "line by line");
         foreach (var view in new[] { "round", "parts", "regulation", "proof", "sheets", "revisions" })
         {
             await page.GotoAsync($"{job}/{view}");
             await page.Locator("#view section").First.WaitForAsync();
             await page.WaitForTimeoutAsync(600);
-            await Audit(view);
+            await Audit(visit, view);
         }
-        visit.Quiet();
+    }
 
-        // The drawing itself is one image to a reader of screens, and looking into its thousands of lines takes the auditor long.
-        async Task Audit(string where)
-        {
-            var result = await page.RunAxe(new AxeRunContext { Exclude = [new(".sheet > g"), new(".drawing > *")] });
-            Assert.True(result.Violations.Length == 0, $"{where}: " + string.Join("; ", result.Violations.Select(v => $"{v.Id}: {v.Help} {string.Join(", ", v.Nodes.Take(3).Select(n => n.Html))}")));
-        }
+    [Fact]
+    public async Task Nor_do_the_shelf_a_new_job_the_dark_board_and_the_page_that_asks_for_the_code()
+    {
+        await using var visit = await Begin();
+        var page = visit.Page;
+        await visit.Sample("Larkmoor");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Dark board" }).ClickAsync();
+        await page.WaitForFunctionAsync("() => document.documentElement.dataset.ground === 'dark'");
+        await Audit(visit, "dark board");
+        await visit.ToShelf();
+        await page.Locator(".card").First.WaitForAsync();
+        await Audit(visit, "shelf");
+        await page.ClickAsync("#new-job");
+        await page.Locator("#b-title").WaitForAsync();
+        await Audit(visit, "new job");
+        await page.GotoAsync(visit.Address + "/enter");
+        await Audit(visit, "access code");
     }
 
     [Fact]
@@ -172,5 +183,17 @@ public sealed class ViewsTests(Workshop workshop)
             }
             Assert.Fail($"{selector} cannot be reached by Tab");
         }
+    }
+
+    /// <summary>
+    /// The drawing itself is one image to a reader of screens, and looking into its thousands of lines takes the auditor long. The auditor writes a style of its
+    /// own into the page, which the page's policy refuses and its console tells: what was complained of before is judged first, and that alone forgotten.
+    /// </summary>
+    private static async Task Audit(Visit visit, string where)
+    {
+        visit.Quiet();
+        var result = await visit.Page.RunAxe(new AxeRunContext { Exclude = [new(".sheet > g"), new(".drawing > *")] });
+        visit.Complaints.Clear();
+        Assert.True(result.Violations.Length == 0, $"{where}: " + string.Join("; ", result.Violations.Select(v => $"{v.Id}: {v.Help} {string.Join(", ", v.Nodes.Take(3).Select(n => n.Html))}")));
     }
 }
