@@ -20,9 +20,6 @@ public sealed class PageScript(IJSRuntime js) : IAsyncDisposable
     /// <summary>Shows a dialog or puts it away.</summary>
     public Task Dialog(ElementReference dialog, bool open) => Call("dialog", dialog, open);
 
-    /// <summary>Puts the focus on something and brings it into sight.</summary>
-    public Task Focus(ElementReference element) => Call("focus", element);
-
     /// <summary>The person's name this browser remembers; empty for none.</summary>
     public async Task<string> Person() => await (await Module()).InvokeAsync<string>("person");
 

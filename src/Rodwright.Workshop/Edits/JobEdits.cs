@@ -66,9 +66,11 @@ public static class JobEdits
     /// <summary>The differences in one line: "going of the straight steps 225 to 230; side of the square newel 90 to 100". Empty for the same job.</summary>
     public static string Words(Job before, Job after) => string.Join("; ", Differences(before, after).Select(d => d.Words));
 
-    private static JsonObject Tree(Job job) => JsonNode.Parse(JobFile.Write(job))!.AsObject();
+    /// <summary>A job as the tree its file is.</summary>
+    internal static JsonObject Tree(Job job) => JsonNode.Parse(JobFile.Write(job))!.AsObject();
 
-    private static JsonNode? At(JsonObject tree, string path)
+    /// <summary>What stands at a path of a job's file; null where nothing does.</summary>
+    internal static JsonNode? At(JsonObject tree, string path)
     {
         JsonNode? node = tree;
         foreach (var name in path.Split('.'))

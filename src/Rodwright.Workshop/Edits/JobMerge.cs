@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Jobs.Changes;
@@ -15,9 +14,7 @@ public static class JobMerge
     /// <returns>Refused when the two together are no job.</returns>
     public static Outcome<Job> Carry(Job start, Job mine, Job theirs)
     {
-        var wanted = JsonNode.Parse(JobFile.Write(mine));
-        return JobChanges.Apply(theirs, [.. JobEdits.Differences(start, mine).Select(d => new FieldChange(d.Path, At(wanted, d.Path)?.ToJsonString()))]);
+        var wanted = JobEdits.Tree(mine);
+        return JobChanges.Apply(theirs, [.. JobEdits.Differences(start, mine).Select(d => new FieldChange(d.Path, JobEdits.At(wanted, d.Path)?.ToJsonString()))]);
     }
-
-    private static JsonNode? At(JsonNode? node, string path) => path.Split('.').Aggregate(node, (at, name) => (at as JsonObject)?[name]);
 }

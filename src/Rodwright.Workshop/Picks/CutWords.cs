@@ -3,8 +3,9 @@ using Rodwright.Joinery.Parts;
 namespace Rodwright.Workshop.Picks;
 
 /// <summary>What cuts are called.</summary>
-internal static class CutWords
+public static class CutWords
 {
+    /// <summary>One cut of a kind.</summary>
     public static string One(CutKind kind) => kind switch
     {
         CutKind.Housing => "housing",
@@ -17,6 +18,7 @@ internal static class CutWords
         _ => "rounded edge",
     };
 
+    /// <summary>Several of a kind.</summary>
     public static string Many(CutKind kind) => kind switch
     {
         CutKind.Housing or CutKind.Mortice or CutKind.Bore or CutKind.CornerHousing => One(kind) + "s",
@@ -27,7 +29,7 @@ internal static class CutWords
     };
 
     /// <summary>"upper mortice for the newel string".</summary>
-    public static string Title(PickBench bench, Part part, Cut cut)
+    internal static string Title(PickBench bench, Part part, Cut cut)
     {
         var half = cut.Kind is CutKind.Mortice or CutKind.Bore ? cut.Id.EndsWith("-upper", StringComparison.Ordinal) ? "upper " : cut.Id.EndsWith("-lower", StringComparison.Ordinal) ? "lower " : "" : "";
         var joint = bench.Joint(cut.Joint);

@@ -14,9 +14,3 @@ export function dialog(element: HTMLDialogElement, open: boolean) {
     if (open && !element.open) element.showModal();
     else if (!open && element.open) element.close();
 }
-
-/** Puts the focus somewhere, where the browser can see it. */
-export function focus(element: HTMLElement) {
-    element.focus();
-    element.scrollIntoView({ block: 'nearest' });
-}
