@@ -9,7 +9,9 @@ export interface State {
     readonly picked: ReadonlySet<string>;
     readonly wrong: ReadonlySet<string>;
     readonly hovered: string | null;
-    /** The ids of pieces of which only a cut is picked: tinted, so that the cut itself stands out. */
+    /** Whether a cut is picked: then parts that go with it are only tinted, so that the cut stands out. */
+    readonly byCut: boolean;
+    /** The ids of pieces of which only a cut is picked: tinted likewise. */
     readonly cutOf: ReadonlySet<string>;
 }
 
@@ -31,9 +33,9 @@ export function dress(model: Model, tones: Tones, state: State): void {
 }
 
 function lookOf(piece: Piece, tones: Tones, state: State): [Color | null, Color | null, number] {
-    if (state.picked.has(piece.id)) return [wash(tones.accent, tones), tones.accent, 0.85];
+    if (state.picked.has(piece.id) && !state.byCut) return [wash(tones.accent, tones), tones.accent, 0.85];
     if (state.wrong.has(piece.id)) return [wash(tones.wrong, tones), tones.wrong, 0.7];
-    if (state.cutOf.has(piece.id)) return [wash(tones.accent, tones), null, 0.35];
+    if (state.cutOf.has(piece.id) || state.picked.has(piece.id)) return [wash(tones.accent, tones), null, 0.35];
     return [null, null, 0];
 }
 

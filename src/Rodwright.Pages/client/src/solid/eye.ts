@@ -17,8 +17,6 @@ export class Eye {
     constructor(canvas: HTMLElement, private readonly motion: Motion, wake: () => void) {
         this.camera.position.set(4, 3, 5);
         this.orbit = new OrbitControls(this.camera, canvas);
-        this.orbit.enableDamping = !motion.still;
-        this.orbit.dampingFactor = 0.16;
         this.orbit.zoomToCursor = true;
         this.orbit.rotateSpeed = 0.75;
         this.orbit.touches = { ONE: TOUCH.ROTATE, TWO: TOUCH.DOLLY_PAN };
@@ -37,11 +35,11 @@ export class Eye {
         sheet.size.value.set(width, height);
     }
 
-    /** Settles the eye before a picture of what lies in a ball; whether it is still moving. */
-    settle(centre: Vector3, radius: number): boolean {
+    /** Settles the eye before a picture of what lies in a ball. */
+    settle(centre: Vector3, radius: number): void {
         const tangent = Math.tan(MathUtils.degToRad(this.camera.fov / 2));
         [this.orbit.minDistance, this.orbit.maxDistance] = [0.03 / tangent, (4 * radius) / tangent];
-        const moving = this.orbit.update();
+        this.orbit.update();
         if (this.along !== null && this.along.dot(this.direction) < 0.99995) this.openUp();
         const distance = this.camera.position.distanceTo(centre);
         this.camera.near = Math.max(distance - radius, distance / 500, 0.01);
@@ -49,7 +47,6 @@ export class Eye {
         this.camera.updateProjectionMatrix();
         sheet.near.value = this.camera.near;
         sheet.pixel.value = (2 * tangent) / this.size.height;
-        return moving;
     }
 
     /** Looks from a direction at points, so that all of them are seen and fill the picture. Views along an axis are flat. */

@@ -31,7 +31,7 @@ export class Panel {
         this.pressed('room', view.room);
         this.pressed('alone', view.alone !== null);
         for (const axis of ['x', 'y', 'z'] as const) this.pressed(`section-${axis}`, view.section.axis === axis);
-        this.value('apart', Math.round(view.apart * 100), `${Math.round(view.apart * 100)} % apart`);
+        this.value('apart', Math.round(view.apart * 100), `${Math.round(view.apart * 100)} %`);
         const { axis, level } = view.section;
         const slider = this.find('level') as HTMLInputElement | null;
         if (!slider) return;
@@ -39,7 +39,7 @@ export class Panel {
         if (axis === null) return void this.tell('level-value', '');
         const { low, high } = view.reach(axis);
         [slider.min, slider.max] = [`${low}`, `${high}`];
-        this.value('level', level, axis === 'z' ? `${Math.round(level)} above the lower floor` : `${axis} = ${Math.round(level)}`);
+        this.value('level', level, axis === 'z' ? `${Math.round(level)} up` : `${axis} = ${Math.round(level)}`);
     }
 
     dispose(): void {
@@ -76,7 +76,7 @@ export class Panel {
     private glide(apart: number): void {
         if (this.view.apart === apart) return;
         this.view.setApart(apart, true);
-        this.value('apart', Math.round(apart * 100), `${Math.round(apart * 100)} % apart`);
+        this.value('apart', Math.round(apart * 100), `${Math.round(apart * 100)} %`);
     }
 
     private slide(input: HTMLInputElement): void {

@@ -13,8 +13,8 @@ export class Stage {
     readonly scene = new Scene();
     readonly sun = new DirectionalLight(0xfff6ea, 1.9);
     readonly sky = new HemisphereLight(0xffffff, 0xdac9b0, 2.1);
-    /** Size of the canvas, CSS pixels. */
-    readonly size = { width: 1, height: 1 };
+    /** Size of the canvas on the screen, in the screen's own points: a picture of any other size would be drawn out of focus. */
+    private readonly size = { width: 1, height: 1 };
     /** Milliseconds the last picture took to be handed over. */
     lastFrame = 0;
     private readonly renderer: WebGLRenderer;
@@ -45,8 +45,12 @@ export class Stage {
         this.scene.add(this.sun, this.sun.target, this.sky);
         canvas.addEventListener('webglcontextlost', this.onLost);
         canvas.addEventListener('webglcontextrestored', this.onRestored);
-        this.watch = new ResizeObserver(() => this.fitCanvas());
-        this.watch.observe(canvas);
+        this.watch = new ResizeObserver(([entry]) => this.fitCanvas(entry!.devicePixelContentBoxSize?.[0]));
+        try {
+            this.watch.observe(canvas, { box: 'device-pixel-content-box' });
+        } catch {
+            this.watch.observe(canvas); // a browser that does not tell them: nearly right
+        }
         this.fitCanvas();
     }
 
@@ -64,7 +68,7 @@ export class Stage {
     /** The shadows have changed. */
     shade(): void {
         this.renderer.shadowMap.needsUpdate = true;
-        this.wake(true);
+        this.wake();
     }
 
     /** Lets light fall from a direction on a ball. */
@@ -122,7 +126,7 @@ export class Stage {
         else if (moving && gap > slow) pace.slow++;
         if (!this.coarse && pace.slow < 3) return;
         clearTimeout(pace.sharp);
-        pace.sharp = window.setTimeout(() => this.draw(false), Math.max(awhile, 2 * Math.min(gap, 1000)));
+        pace.sharp = window.setTimeout(() => this.draw(false), Math.max(awhile, Math.min(2 * gap, 700)));
         if (!this.coarse) this.draw(true);
     }
 
@@ -134,8 +138,9 @@ export class Stage {
     }
 
     private sharpen(): void {
-        this.renderer.setPixelRatio(this.coarse ? 0.5 : Math.min(devicePixelRatio, 2));
-        this.renderer.setSize(this.size.width, this.size.height, false); // the style sheet sizes the canvas
+        const { width, height } = this.size;
+        const less = this.coarse ? 0.5 : Math.min(1, 2 / devicePixelRatio); // finer than two to a pixel nobody sees
+        this.renderer.setSize(Math.round(width * less), Math.round(height * less), false); // the style sheet sizes the canvas
     }
 
     private readonly onLost = (event: Event): void => {
@@ -150,11 +155,11 @@ export class Stage {
         this.shade();
     };
 
-    private fitCanvas(): void {
+    private fitCanvas(points?: ResizeObserverSize): void {
         const { clientWidth, clientHeight } = this.canvas;
         if (clientWidth === 0 || clientHeight === 0) return;
-        this.size.width = clientWidth;
-        this.size.height = clientHeight;
+        this.size.width = points?.inlineSize ?? Math.round(clientWidth * devicePixelRatio);
+        this.size.height = points?.blockSize ?? Math.round(clientHeight * devicePixelRatio);
         this.sharpen();
         this.resized();
         this.wake();

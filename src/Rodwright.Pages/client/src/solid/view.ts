@@ -55,7 +55,10 @@ export class View {
         this.eye.resize(canvas.clientWidth, canvas.clientHeight);
         this.section = new Section(this.tones);
         this.stage.ask((now) => this.motion.advance(now));
-        this.stage.ask(() => this.settle());
+        this.stage.ask(() => {
+            this.settle();
+            return false;
+        });
         this.picking = new Picking(canvas, this.eye.camera, () => (this.model ? { model: this.model, section: this.section } : null), (met) => this.listener.picked(met?.id ?? null), (met) => this.hovered(met));
         this.offTones = onTonesChanged(() => this.paint());
         this.paint();
@@ -135,6 +138,7 @@ export class View {
     setSection(axis: Axis | null, level?: number): void {
         if (axis !== null) this.section.level = level ?? (axis === this.section.axis ? this.section.level : this.reach(axis).middle);
         this.section.axis = axis;
+        this.stage.wake(true);
         this.arrange();
         this.listener.changed();
     }
@@ -143,8 +147,8 @@ export class View {
     reach(axis: Axis): { low: number; high: number; middle: number } {
         const box = new Box3();
         for (const piece of this.seen) box.union(piece.wood.geometry.boundingBox!.clone().applyMatrix4(piece.node.matrix));
-        const [low, high] = box.isEmpty() ? [0, 1] : [Math.floor(box.min[axis]), Math.ceil(box.max[axis])];
-        return { low, high, middle: Math.round((low + high) / 2) };
+        const [low, high] = box.isEmpty() ? [0, 10] : [Math.floor(box.min[axis]), Math.ceil(box.max[axis])];
+        return { low: low + 2, high: high - 2, middle: Math.round((low + high) / 2) };
     }
 
     /** Looks from one of the stair's sides; with a piece in the hand, at one of its own faces. */
@@ -253,10 +257,10 @@ export class View {
         return changed;
     }
 
-    private settle(): boolean {
-        const moving = this.eye.settle(this.ball.center, this.ball.radius);
+    private settle(): void {
+        this.eye.settle(this.ball.center, this.ball.radius);
         const model = this.model;
-        if (model === null) return moving;
+        if (model === null) return;
         const roomChanged = this.showRoom();
         if (this.section.axis !== null) {
             if (this.section.face(model, this.eye.camera.position) || roomChanged) {
@@ -270,7 +274,6 @@ export class View {
             const over = new Vector3(-0.45, 0.7, 1).applyQuaternion(this.eye.camera.quaternion);
             this.stage.light(over, this.ball.center, this.ball.radius);
         }
-        return moving;
     }
 
     private paint(): void {
@@ -288,7 +291,7 @@ export class View {
         const parts = new Set(this.picks.filter((id) => !id.includes('/')));
         const cutOf = new Set([...this.picks.filter((id) => id.includes('/')).map((id) => id.split('/')[0]!), ...(this.cutText ? [this.cutText.part] : [])]);
         // In the hand a piece is seen as it is.
-        dress(this.model, this.tones, { picked: this.alone ? new Set() : parts, wrong: new Set(this.wrongs), hovered: this.hover, cutOf });
+        dress(this.model, this.tones, { picked: this.alone ? new Set() : parts, wrong: new Set(this.wrongs), hovered: this.hover, byCut: this.cutText !== null, cutOf });
         this.stage.wake();
     }
 
