@@ -163,8 +163,18 @@ export class View {
         const [out, along] = [normalOf(side), new Vector3(...side.right)];
         const edgeOut = edge.round > 0 ? new Vector3(...edge.up) : normalOf(edge);
         const ways: Record<ViewName, Vector3> = { front: out, plan: edgeOut, side: along, 'three-quarter': out.clone().multiplyScalar(1.1).add(edgeOut).addScaledVector(along, 0.55) };
+        const picked = this.faceOfCut(this.alone);
+        if (picked) ways['three-quarter'] = picked.clone().multiplyScalar(1.2).addScaledVector(along, 0.5).addScaledVector(Math.abs(picked.dot(out)) < 0.5 ? out : edgeOut, 0.75);
         const turn = this.alone.wood.matrixWorld;
         this.eye.look(ways[view].transformDirection(turn), this.points(), { flat, still, right: along.transformDirection(turn) });
+    }
+
+    /** The way the face of a piece looks that the cut laid over it is in; null when none is. */
+    private faceOfCut(piece: Piece): Vector3 | null {
+        if (this.cutText?.part !== piece.id) return null;
+        const cut = piece.text.cuts.find((c) => `${piece.id}/${c.id}` === this.cutText!.id);
+        const face = cut && piece.text.faces[cut.face];
+        return face ? new Vector3(face[3], face[4], face[5]).cross(new Vector3(face[6], face[7], face[8])) : null;
     }
 
     fit(): void {
@@ -291,7 +301,7 @@ export class View {
         const parts = new Set(this.picks.filter((id) => !id.includes('/')));
         const cutOf = new Set([...this.picks.filter((id) => id.includes('/')).map((id) => id.split('/')[0]!), ...(this.cutText ? [this.cutText.part] : [])]);
         // In the hand a piece is seen as it is.
-        dress(this.model, this.tones, { picked: this.alone ? new Set() : parts, wrong: new Set(this.wrongs), hovered: this.hover, byCut: this.cutText !== null, cutOf });
+        dress(this.model, this.tones, { picked: this.alone ? new Set() : parts, wrong: new Set(this.wrongs), hovered: this.hover, byCut: this.cutText !== null, cutOf: this.alone ? new Set() : cutOf });
         this.stage.wake();
     }
 
