@@ -31,5 +31,5 @@ internal static class Bench
 
     /// <summary>The plan with what is measured on its tapered steps put in.</summary>
     public static StairPlan WithSteps(this StairPlan plan, Func<TaperedStep, TaperedStep> change) =>
-        plan with { Turn = plan.Turn! with { Steps = [.. plan.Turn.Steps.Select(change)] } };
+        plan with { Turns = [.. plan.Turns.Select(t => t with { Steps = [.. t.Steps.Select(change)] })] };
 }

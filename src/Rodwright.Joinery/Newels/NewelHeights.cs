@@ -33,21 +33,22 @@ internal static class NewelHeights
             .Select(s => PitchLineAt(plan, s, s.Face.Station(newel.Centre)))
             .DefaultIfEmpty(0).Max();
         if (newel.Role == NewelRole.Top) highest = Math.Max(highest, plan.Risers * plan.Rise);
-        if (newel.Role == NewelRole.Turn) highest = Math.Max(highest, LevelAt(plan));
+        if (plan.TurnAt(newel.Id) is { } turn) highest = Math.Max(highest, LevelAt(plan, turn));
         return highest + practice.RailHeight + practice.NewelAboveRail;
     }
 
-    /// <summary>Height of the line of the nosings of a string's flight, produced to a station.</summary>
+    /// <summary>Height of the line of the nosings of a string's flight, produced to a station: from its square steps, or, where all of them taper, from the two next to it.</summary>
     private static double PitchLineAt(StairPlan plan, StringSite site, double s)
     {
-        var riser = plan.RiserLines.First(r => r.Up.Dot(site.Face.Along) > 1 - 1e-9);
-        return riser.Number * plan.Rise + (s - site.Face.Station(riser.Inner) + plan.Job.Practice.Nosing) * plan.Rise / plan.Going;
+        var flight = plan.Flights.FirstOrDefault(f => f.LastRiser >= site.FirstRiser && f.FirstRiser <= site.LastRiser && f.Along.Dot(site.Face.Along) > 1 - 1e-9);
+        var risers = plan.RiserLines.Where(r => r.Number >= site.FirstRiser && r.Number <= site.LastRiser);
+        var square = flight is null ? null : risers.FirstOrDefault(r => r.Number >= flight.FirstRiser && r.Number <= flight.LastRiser && r.Up.Dot(site.Face.Along) > 1 - 1e-9);
+        return square is null ? 0 : square.Number * plan.Rise + (s - site.Face.Station(square.Inner) + plan.Job.Practice.Nosing) * plan.Rise / plan.Going;
     }
 
     /// <summary>A floor the turn's newel stands at: a landing, or the upper floor where the turn comes last.</summary>
-    private static double LevelAt(StairPlan plan)
+    private static double LevelAt(StairPlan plan, TurnPlan turn)
     {
-        var turn = plan.Turn!;
         if (turn.LastLine == plan.Risers) return plan.Risers * plan.Rise;
         return turn.Steps.IsEmpty ? turn.FirstLine * plan.Rise : 0;
     }

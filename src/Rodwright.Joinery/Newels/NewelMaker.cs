@@ -17,6 +17,9 @@ internal static class NewelMaker
 {
     private static readonly string[] Looks = ["S", "E", "N", "W"];
 
+    // To the right along each face, as one looks at it.
+    private static readonly Vector2[] Rights = [new(1, 0), new(0, 1), new(-1, 0), new(0, -1)];
+
     public static Part Make(StairPlan plan, SectionsOfPlan sections, NewelSite site, ImmutableArray<StringTenon> tenons, List<Finding> findings)
     {
         var practice = plan.Job.Practice;
@@ -44,12 +47,13 @@ internal static class NewelMaker
     {
         var h = side / 2;
         var c = site.Centre;
-        var (corner, right) = looks switch
+        var right = Rights[Array.IndexOf(Looks, looks)];
+        var corner = looks switch
         {
-            "S" => (new Point2(c.X - h, c.Y - h), new Vector2(1, 0)),
-            "E" => (new Point2(c.X + h, c.Y - h), new Vector2(0, 1)),
-            "N" => (new Point2(c.X + h, c.Y + h), new Vector2(-1, 0)),
-            _ => (new Point2(c.X - h, c.Y + h), new Vector2(0, -1)),
+            "S" => new Point2(c.X - h, c.Y - h),
+            "E" => new Point2(c.X + h, c.Y - h),
+            "N" => new Point2(c.X + h, c.Y + h),
+            _ => new Point2(c.X - h, c.Y + h),
         };
         return new(looks, new(new(corner.X, corner.Y, foot), Vector3.Level(right), Vector3.Up), Path2.Rectangle(0, 0, side, head - foot), side);
     }
@@ -84,8 +88,8 @@ internal static class NewelMaker
         var side = practice.Newel;
         var box = seat.Bounds;
         var (runsLeft, runsRight) = (box.MinX < practice.Cover - Tolerance.Same, box.MaxX > side - practice.Cover + Tolerance.Same);
-        // The outer side's newels are worked on the face that looks back across the stair, where climbing runs from right to left.
-        var flips = section.Edge.Looks == "W";
+        // Along a newel on the right of the climber, climbing runs from right to left as one looks at its face.
+        var flips = Rights[Array.IndexOf(Looks, section.Edge.Looks)].Dot(section.Edge.Along) < 0;
         var shape = seat;
         if (runsLeft || runsRight)
         {
@@ -173,11 +177,12 @@ internal static class NewelMaker
     private static void BehindString(StairPlan plan, NewelSite site, List<Finding> findings)
     {
         var practice = plan.Job.Practice;
-        var proud = practice.Newel / 2 - plan.InnerThickness / 2;
-        if (site.Role != NewelRole.Turn || practice.NewelHousing <= proud + Tolerance.Same) return;
-        var (newel, depth) = (Math.Ceiling(plan.InnerThickness + 2 * practice.NewelHousing), Math.Floor(proud));
+        if (plan.TurnAt(site.Id) is not { } turn) return;
+        var (proud, thick) = (turn.Site.HalfNewel - turn.Site.InnerFace, site.Inner ? plan.InnerThickness : plan.OuterThickness);
+        if ( practice.NewelHousing <= proud + Tolerance.Same) return;
+        var (newel, depth) = (Math.Ceiling(2 * turn.Site.InnerFace + 2 * practice.NewelHousing), Math.Floor(proud));
         findings.Add(new("RW4013", Severity.Breach, site.Name,
-            $"it stands {Number.Print(proud)} proud of its strings, {Number.Print(plan.InnerThickness)} thick; housings {Number.Print(practice.NewelHousing)} deep in it come behind their faces",
+            $"it stands {Number.Print(proud)} proud of its strings, {Number.Print(thick)} thick; housings {Number.Print(practice.NewelHousing)} deep in it come behind their faces",
             $"a newel of {Number.Print(newel)}" + (depth >= 1 ? $", or newel housings {Number.Print(depth)} deep" : "") + ", or thinner strings")
         {
             Remedies =
@@ -190,8 +195,8 @@ internal static class NewelMaker
 
     private static void TrimmerAtTurn(StairPlan plan, NewelSite site, List<Finding> findings)
     {
-        if (site.Role != NewelRole.Turn || plan.Turn!.LastLine != plan.Risers) return;
-        var past = plan.Job.Practice.Newel / 2 - plan.Turn.LastRiser - plan.Job.Practice.Riser - plan.Job.Practice.Packing;
+        if (plan.TurnAt(site.Id) is not { } turn || turn.LastLine != plan.Risers) return;
+        var past = plan.Job.Practice.Newel / 2 - turn.LastRiser - plan.Job.Practice.Riser - plan.Job.Practice.Packing;
         if (past <= Tolerance.Same) return;
         findings.Add(new("RW4005", Severity.Advice, site.Name,
             $"it reaches {Number.Print(past)} past the trimmer's face behind the last riser",

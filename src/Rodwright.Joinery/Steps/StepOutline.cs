@@ -41,7 +41,7 @@ internal static class StepOutline
             if (section.HasFront) yield return from;
             yield return from + into;
             // A back line that meets a newel's arris itself runs on inside it: the riser behind comes in by the next face.
-            var atArris = section.HasBack && inner && edge.Kind == BoundaryKind.NewelFace && Tolerance.IsSame(section.To, edge.Length);
+            var atArris = section.HasBack && edge.Kind == BoundaryKind.NewelFace && Tolerance.IsSame(section.To, edge.Length);
             yield return atArris && piece.Back.Cross(new(to + into, edge.Along)) is { } inside ? inside : to + into;
             if (section.HasBack) yield return to;
             if (i + 1 == sections.Count) continue;

@@ -20,16 +20,16 @@ public sealed record Development(
         var all = ImmutableArray.CreateBuilder<Development>();
         for (var i = 0; i < plan.Strings.Length; i++)
         {
-            var site = plan.Strings[i];
-            if (site.Upper.Kind == StringEndKind.CornerThrough) all.Add(Around(plan, [site, plan.Strings[++i]]));
-            else all.Add(Around(plan, [site]));
+            var sites = new List<StringSite> { plan.Strings[i] };
+            while (sites[^1].Upper.Kind == StringEndKind.CornerThrough) sites.Add(plan.Strings[++i]);
+            all.Add(Around(plan, [.. sites]));
         }
         return all.ToImmutable();
     }
 
     private static Development Around(StairPlan plan, ImmutableArray<StringSite> sites)
     {
-        var points = sites[0].Inner ? InnerPoints(plan, sites[0]) : OuterPoints(plan, sites);
+        var points = Points(plan, sites);
         var margin = new List<Point2> { points[0].At };
         var tapered = new List<bool>();
         for (var i = 1; i < points.Length; i++)
@@ -48,42 +48,35 @@ public sealed record Development(
 
     private static bool IsStraightOn(Point2 a, Point2 b, Point2 c) => Math.Abs((b - a).Unit.Cross((c - b).Unit)) < 1e-9;
 
-    private static ImmutableArray<PitchPoint> OuterPoints(StairPlan plan, ImmutableArray<StringSite> sites)
-    {
-        if (sites.Length == 1)
-        {
-            var site = sites[0];
-            var landing = plan.Steps.IndexOf(StepKind.Landing) + 1; // 0 when there is none
-            var lower = landing == 0 || site.Face.Along.Y > 0.5;
-            var (first, last) = landing == 0 ? (1, plan.Risers) : lower ? (1, landing) : (landing + 1, plan.Risers);
-            return [.. Enumerable.Range(first, last - first + 1).Select(k => Point(plan, k, site.Face.Station(plan.Riser(k).Outer)))];
-        }
-        var corner = sites[0].Upper.At;
-        return [.. Enumerable.Range(1, plan.Risers).Select(k =>
-        {
-            // A riser that meets the corner itself counts there once, whichever board it is read on.
-            var onLower = sites[0].Face.Station(plan.Riser(k).Outer);
-            var isLower = onLower < corner - Tolerance.Same;
-            return Point(plan, k, isLower ? onLower : Math.Max(corner, sites[1].Face.Station(plan.Riser(k).Outer)));
-        })];
-    }
-
     /// <summary>
-    /// The square risers of the string's flight, those at its newels included, and any tapered riser whose end the string itself carries.
+    /// The square risers of the strings' flights, those at their newels included, and every riser whose end a string itself carries. A riser that meets a corner
+    /// of the room counts there once, whichever board it is read on.
     /// </summary>
-    private static ImmutableArray<PitchPoint> InnerPoints(StairPlan plan, StringSite site)
+    private static ImmutableArray<PitchPoint> Points(StairPlan plan, ImmutableArray<StringSite> sites)
     {
-        var edge = plan.Inner.Edges.First(e => e.Carrier == site.Id);
         var points = ImmutableArray.CreateBuilder<PitchPoint>();
-        foreach (var riser in plan.RiserLines)
+        for (var k = sites[0].FirstRiser; k <= sites[^1].LastRiser; k++)
         {
-            var square = Math.Abs(riser.Up.Cross(site.Face.Along)) < 1e-9 && riser.Up.Dot(site.Face.Along) > 0;
-            var s = site.Face.Station(riser.Inner);
-            var onString = Math.Abs(site.Face.LeftOf(riser.Inner)) < Tolerance.Same &&
-                s > site.Face.Station(edge.From) - Tolerance.Same && s < site.Face.Station(edge.To) + Tolerance.Same;
-            if (square || onString) points.Add(Point(plan, riser.Number, s));
+            if (sites.Select(site => On(plan, site, k)).FirstOrDefault(s => s is not null) is { } s) points.Add(Point(plan, k, s));
         }
         return points.ToImmutable();
+    }
+
+    /// <summary>Where a riser stands on a string's development; null when it is none of its.</summary>
+    private static double? On(StairPlan plan, StringSite site, int k)
+    {
+        if (k < site.FirstRiser || k > site.LastRiser) return null;
+        var riser = plan.Riser(k);
+        var end = site.Inner ? riser.Inner : riser.Outer;
+        var s = site.Face.Station(end);
+        // A tapered riser square to the face by chance, on the newel of a turn before or after, is not the flight's.
+        var square = Math.Abs(riser.Up.Cross(site.Face.Along)) < 1e-9 && riser.Up.Dot(site.Face.Along) > 0
+            && plan.Flights.Any(f => k >= f.FirstRiser && k <= f.LastRiser && f.Along.Dot(site.Face.Along) > 1 - 1e-9);
+        var (from, to) = site.Reach;
+        var onString = Math.Abs(site.Face.LeftOf(end)) < Tolerance.Same && s > from - Tolerance.Same
+            && (site.Upper.Kind == StringEndKind.CornerThrough ? s < to - Tolerance.Same : s < to + Tolerance.Same);
+        if (!square && !onString) return null;
+        return site.Lower.Kind == StringEndKind.CornerLetIn ? Math.Max(from, s) : s;
     }
 
     private static PitchPoint Point(StairPlan plan, int riser, double s) => new(riser, new(s, riser * plan.Rise));

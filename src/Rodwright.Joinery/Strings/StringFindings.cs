@@ -60,14 +60,14 @@ internal static class StringFindings
         foreach (var (development, edges) in strings)
         {
             var site = development.Sites[0];
-            var reach = site.Face.Station(site.Inner ? plan.Riser(1).Inner : plan.Riser(1).Outer) - edges.Upper.Vertices[0].At.X;
+            var reach = site.Face.Station(site.Inner ? plan.Riser(site.FirstRiser).Inner : plan.Riser(site.FirstRiser).Outer) - edges.Upper.Vertices[0].At.X;
             if (site.Lower.Kind != StringEndKind.Foot || site.Lower.Level > 0 || reach <= FarFoot) continue;
             findings.Add(new("RW4009", Severity.Advice, site.Name,
                 $"at the flat pitch of the tapered steps its foot reaches {Number.Print(reach)} in front of the first riser before it meets the skirting",
                 "see that it clears doors there, or begin with a straight step")
             {
-                Remedies = plan.Turn is { FirstLine: 1 } && plan.Job.Layout.GoingsAfter > 0
-                    ? [Remedy.Of("the stair begun with a straight step", ChangesOfSteps.Sequence(1, plan.Job.Layout.Turn, plan.Job.Layout.GoingsAfter - 1))]
+                Remedies = plan.Turn is { FirstLine: 1 } && Course.Of(plan.Job.Layout) is { } course && course.Goings[1] > 0
+                    ? [Remedy.Of("the stair begun with a straight step", ChangesOfSteps.Sequence(course with { Goings = course.Goings.SetItem(0, 1).SetItem(1, course.Goings[1] - 1) }))]
                     : [],
             });
         }

@@ -12,15 +12,17 @@ internal static class StringMaker
         StairPlan plan, Development development, StringEdges edges, IReadOnlyDictionary<string, ImmutableArray<StringHousing>> housings,
         ImmutableArray<StringTenon> tenons)
     {
-        foreach (var site in development.Sites)
+        for (var i = 0; i < development.Sites.Length; i++)
         {
+            var site = development.Sites[i];
+            var next = i + 1 < development.Sites.Length ? development.Sites[i + 1] : null;
             var own = tenons.Where(t => ReferenceEquals(t.Site, site)).ToImmutableArray();
             var (upper, lower) = EdgesOf(plan, site, edges);
             var outline = Outline(plan, site, upper, lower, own);
             var mine = housings[site.Id];
             var band = BoardBand.Lay(outline, site.Width, site.Thickness, Directions(development, outline));
             yield return new(site, development.PitchPoints, development.Margin, upper, lower, outline, edges.Easings, edges.LeastWidth, mine, own,
-                band.Outline, Part(plan, site, outline, upper, lower, band, mine, own));
+                band.Outline, Part(plan, site, next, outline, upper, lower, band, mine, own));
         }
     }
 
@@ -32,7 +34,7 @@ internal static class StringMaker
         if (site.Upper.Kind == StringEndKind.CornerThrough)
         {
             // Runs through to the wall behind, its edges level past the corner, where the other board covers it.
-            var (c, end) = (site.Upper.At, site.Upper.At + plan.OuterThickness);
+            var (c, end) = (site.Upper.At, site.Upper.At + site.Thickness);
             upper = Then(GraphCut.Between(edges.Upper, edges.Upper.Vertices[0].At.X, c), end);
             lower = Then(GraphCut.Between(edges.Lower, edges.Lower.Vertices[0].At.X, c), end);
         }
@@ -107,7 +109,7 @@ internal static class StringMaker
     private static Point2 OnMargin(ImmutableArray<Point2> margin, double s) => new(s, GraphCut.HeightAt(Path2.Polyline(margin), s));
 
     private static Part Part(
-        StairPlan plan, StringSite site, Path2 outline, Path2 upper, Path2 lower, Blank band,
+        StairPlan plan, StringSite site, StringSite? next, Path2 outline, Path2 upper, Path2 lower, Blank band,
         ImmutableArray<StringHousing> housings, ImmutableArray<StringTenon> tenons)
     {
         var practice = plan.Job.Practice;
@@ -126,8 +128,8 @@ internal static class StringMaker
         {
             var c = site.Upper.At;
             cuts.Add(new("corner", CutKind.CornerHousing, 0,
-                On(Path2.Rectangle(c, lower.Vertices[^1].At.Y, c + plan.OuterThickness, upper.Vertices[^1].At.Y)), practice.Corner,
-                $"{plan.Strings.First(o => o.Lower.Kind == StringEndKind.CornerLetIn).Id}/{site.Id}"));
+                On(Path2.Rectangle(c, lower.Vertices[^1].At.Y, c + site.Thickness, upper.Vertices[^1].At.Y)), practice.Corner,
+                $"{next!.Id}/{site.Id}"));
         }
         foreach (var t in tenons)
         {

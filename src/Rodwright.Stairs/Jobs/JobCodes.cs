@@ -102,9 +102,6 @@ public static class JobCodes
     /// <summary>A landing with something that only tapered steps have.</summary>
     public const string LandingWith = "RW1033";
 
-    /// <summary>More than one turn.</summary>
-    public const string TwoTurns = "RW1034";
-
     /// <summary>A sequence with nothing in it.</summary>
     public const string EmptySequence = "RW1035";
 
@@ -194,6 +191,12 @@ public static class JobCodes
 
     /// <summary>A riser of a turn fixed where its housing cannot be cut.</summary>
     public const string TurnRiser = "RW1069";
+
+    /// <summary>Straight steps share the taper of a turn whose method does not share it.</summary>
+    public const string SharedTaper = "RW1071";
+
+    /// <summary>A field that only a half turn has, at a quarter turn.</summary>
+    public const string WellOfQuarter = "RW1072";
 
     /// <summary>Several readings were given: their mean and how far they lie apart (a note, not an error).</summary>
     public const string Readings = "RW1080";

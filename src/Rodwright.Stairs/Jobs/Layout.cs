@@ -3,21 +3,27 @@ using System.Collections.Immutable;
 namespace Rodwright.Stairs.Jobs;
 
 /// <summary>What the stair is made of, from the bottom up.</summary>
-/// <param name="Hand">Which way it turns going up.</param>
-/// <param name="Sequence">Flights and turns in order; here one flight, or one turn with a flight before and after it (either may be missing or 0).</param>
+/// <param name="Hand">Which way it turns going up, where a turn does not say otherwise.</param>
+/// <param name="Sequence">Flights and turns in order.</param>
 public sealed record Layout(Hand Hand, ImmutableArray<LayoutItem> Sequence)
 {
     /// <summary>Risers: all steps in the sequence and one more, up to the upper floor.</summary>
     public int Risers => Sequence.Sum(i => i.Steps) + 1;
 
-    /// <summary>The turn, if the stair has one.</summary>
+    /// <summary>The first turn, if the stair has one.</summary>
     public Turn? Turn => Sequence.OfType<Turn>().FirstOrDefault();
 
-    /// <summary>Goings before the turn (all of them for a straight flight).</summary>
+    /// <summary>Goings before the first turn (all of them for a straight flight).</summary>
     public int GoingsBefore => Sequence.TakeWhile(i => i is not Jobs.Turn).Sum(i => i.Steps);
 
-    /// <summary>Goings after the turn; 0 for a straight flight.</summary>
-    public int GoingsAfter => Sequence.SkipWhile(i => i is not Jobs.Turn).Skip(1).Sum(i => i.Steps);
+    /// <summary>Goings after the last turn; 0 for a straight flight.</summary>
+    public int GoingsAfter => Turn is null ? 0 : Sequence.Reverse().TakeWhile(i => i is not Jobs.Turn).Sum(i => i.Steps);
+
+    /// <summary>Whether the stair is a straight flight or has a single turn.</summary>
+    public bool HasOneTurnAtMost => Sequence.OfType<Turn>().Skip(1).FirstOrDefault() is null;
+
+    /// <summary>Which way a turn of this layout turns.</summary>
+    public Hand HandOf(Turn turn) => turn.Hand ?? Hand;
 
     /// <summary>Equal when hand and items are: an array alone would be compared by identity.</summary>
     public bool Equals(Layout? other) => other is not null && Hand == other.Hand && Sequence.SequenceEqual(other.Sequence);

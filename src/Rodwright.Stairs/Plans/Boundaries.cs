@@ -3,76 +3,81 @@ using Rodwright.Stairs.Jobs;
 
 namespace Rodwright.Stairs.Plans;
 
-/// <summary>Builds the inner and outer boundary of a plan, left-hand frame.</summary>
+/// <summary>Builds one side of a plan as a boundary: the faces of its runs, and of the newels between them.</summary>
 internal static class Boundaries
 {
-    public static Boundary Inner(PlanShape shape)
+    public static Boundary Of(PlanShape shape, Hand side, IReadOnlyList<Run> runs)
     {
-        var (h, f) = (shape.HalfNewel, shape.Site.InnerFace);
-        var open = shape.Job.InnerSide == SideKind.Open;
         var edges = new List<BoundaryEdge>();
-        var c = shape.Centre;
-        var bottom = open && (!shape.HasTurn || shape.Before > 0);
-        if (bottom)
+        for (var i = 0; i < shape.Legs.Length; i++)
         {
-            edges.Add(new(new(h, -h), new(h, h), BoundaryKind.NewelFace, Ids.BottomNewel, "E"));
-            edges.Add(new(new(h, h), new(f, h), BoundaryKind.NewelJog, Ids.BottomNewel, "N"));
-        }
-        var from = bottom ? h : 0;
-        if (!shape.HasTurn)
-        {
-            var end = shape.LastFace - (open ? h : 0);
-            edges.Add(new(new(f, from), new(f, end), BoundaryKind.StringFace, Ids.Inner(shape, 1), ""));
-            if (open)
+            var leg = shape.Legs[i];
+            var run = runs.FirstOrDefault(r => ReferenceEquals(r.Leg, leg));
+            if (run is not null) AddRun(shape, leg, run, edges);
+            if (i == shape.Turns.Length) break;
+            var turn = shape.Turns[i];
+            if (turn.Hand == side) AddNewels(shape, turn, side, edges);
+            else if (turn.Quarters == 2)
             {
-                edges.Add(new(new(f, end), new(h, end), BoundaryKind.NewelJog, Ids.TopNewel, "S"));
-                edges.Add(new(new(h, end), new(h, end + 2 * h), BoundaryKind.NewelFace, Ids.TopNewel, "E"));
+                var across = runs.First(r => r.Leg is null && r.FirstRiser == turn.FirstLine && r.LastRiser == turn.LastLine);
+                edges.Add(Face(across.Face.At(across.Lower.At), across.Face.At(across.Upper.At), across));
             }
-            return new(edges);
-        }
-        if (shape.Before > 0)
-        {
-            edges.Add(new(new(f, from), new(f, c.Y - h), BoundaryKind.StringFace, Ids.Inner(shape, 1), ""));
-            edges.Add(new(new(f, c.Y - h), new(h, c.Y - h), BoundaryKind.NewelJog, Ids.TurnNewel, "S"));
-        }
-        edges.Add(new(new(h, c.Y - h), new(h, c.Y + h), BoundaryKind.NewelFace, Ids.TurnNewel, "E"));
-        edges.Add(new(new(h, c.Y + h), new(-h, c.Y + h), BoundaryKind.NewelFace, Ids.TurnNewel, "N"));
-        if (shape.After == 0) return new(edges);
-        edges.Add(new(new(-h, c.Y + h), new(-h, c.Y + f), BoundaryKind.NewelJog, Ids.TurnNewel, "W"));
-        var last = shape.LastFace + (open ? h : 0);
-        edges.Add(new(new(-h, c.Y + f), new(last, c.Y + f), BoundaryKind.StringFace, Ids.Inner(shape, 2), ""));
-        if (open)
-        {
-            edges.Add(new(new(last, c.Y + f), new(last, c.Y + h), BoundaryKind.NewelJog, Ids.TopNewel, "E"));
-            edges.Add(new(new(last, c.Y + h), new(last - 2 * h, c.Y + h), BoundaryKind.NewelFace, Ids.TopNewel, "N"));
         }
         return new(edges);
     }
 
-    public static Boundary Outer(PlanShape shape)
+    private static void AddRun(PlanShape shape, Leg leg, Run run, List<BoundaryEdge> edges)
     {
-        var o = shape.Site.OuterFace;
-        if (shape.HasTurn)
-        {
-            var k = shape.Corner;
-            // Beside a landing without a flight before (or after) it there is no string, only the wall.
-            var landing = shape.Job.Layout.Turn!.Kind == TurnKind.Landing;
-            return new([Side(new(o, 0), k, 1, landing && shape.Before == 0), Side(k, new(shape.LastFace, k.Y), 2, landing && shape.After == 0)]);
-
-            BoundaryEdge Side(Point2 from, Point2 to, int flight, bool bare) =>
-                new(from, to, bare ? BoundaryKind.Wall : BoundaryKind.StringFace, bare ? "" : Ids.Outer(shape, flight), "");
-        }
-        if (shape.Job.OuterSide == SideKind.Wall)
-            return new([new(new(o, 0), new(o, shape.LastFace), BoundaryKind.StringFace, Ids.Outer(shape, 1), "")]);
-        // The open outer side of a straight flight: the inner side's newels and string, across the clear width.
         var h = shape.HalfNewel;
-        var face = o + shape.OuterThickness / 2 - h;
-        var top = shape.LastFace;
-        return new([
-            new(new(face, -h), new(face, h), BoundaryKind.NewelFace, Ids.OuterBottomNewel, "W"),
-            new(new(face, h), new(o, h), BoundaryKind.NewelJog, Ids.OuterBottomNewel, "N"),
-            new(new(o, h), new(o, top - h), BoundaryKind.StringFace, Ids.Outer(shape, 1), ""),
-            new(new(o, top - h), new(face, top - h), BoundaryKind.NewelJog, Ids.OuterTopNewel, "S"),
-            new(new(face, top - h), new(face, top + h), BoundaryKind.NewelFace, Ids.OuterTopNewel, "W")]);
+        var face = shape.FaceX(run.Side);
+        var (from, to) = (run.Lower.At, run.Upper.At);
+        var (lower, upper) = (shape.NewelX(run.Side, leg.Index - 1), shape.NewelX(run.Side, leg.Index));
+        if (run.Lower.Kind == RunEndKind.Newel)
+        {
+            // The newel at the foot of the stair; a turn's own faces were added with the turn.
+            if (leg.Index == 0) edges.Add(Newel(leg.At(lower, from - h), leg.At(lower, from + h), BoundaryKind.NewelFace, run.Lower.Newel, run.Side));
+            from += h;
+            edges.Add(Newel(leg.At(lower, from), leg.At(face, from), BoundaryKind.NewelJog, run.Lower.Newel, run.Side));
+        }
+        if (run.Upper.Kind == RunEndKind.Newel) to -= h;
+        edges.Add(Face(leg.At(face, from), leg.At(face, to), run));
+        if (run.Upper.Kind != RunEndKind.Newel) return;
+        edges.Add(Newel(leg.At(face, to), leg.At(upper, to), BoundaryKind.NewelJog, run.Upper.Newel, run.Side));
+        if (leg.Index == shape.Legs.Length - 1)
+            edges.Add(Newel(leg.At(upper, to), leg.At(upper, to + 2 * h), BoundaryKind.NewelFace, run.Upper.Newel, run.Side));
+    }
+
+    /// <summary>The faces a turn's newel shows to the stair, and the edge of a half landing between two of them.</summary>
+    private static void AddNewels(PlanShape shape, TurnShape turn, Hand side, List<BoundaryEdge> edges)
+    {
+        var (h, f, w) = (shape.HalfNewel, turn.Site.InnerFace, turn.Between);
+        var (lower, upper) = (Ids.Turn(shape, turn.Index, last: false), Ids.Turn(shape, turn.Index, last: true));
+        Add(new(h, -h), new(h, h), BoundaryKind.NewelFace, lower);
+        Add(new(h, h), new(-h, h), BoundaryKind.NewelFace, lower);
+        if (turn.Quarters == 1) return;
+        if (w > 0)
+        {
+            Add(new(-h, h), new(-h, f), BoundaryKind.NewelJog, lower);
+            Add(new(-h, f), new(-w + h, f), BoundaryKind.Wall, "");
+            Add(new(-w + h, f), new(-w + h, h), BoundaryKind.NewelJog, upper);
+            Add(new(-w + h, h), new(-w - h, h), BoundaryKind.NewelFace, upper);
+        }
+        Add(new(-w - h, h), new(-w - h, -h), BoundaryKind.NewelFace, upper);
+
+        void Add(Point2 from, Point2 to, BoundaryKind kind, string id)
+        {
+            var (a, b) = (turn.Frame.World(from), turn.Frame.World(to));
+            edges.Add(kind == BoundaryKind.Wall ? new(a, b, kind, "", "") : Newel(a, b, kind, id, side));
+        }
+    }
+
+    private static BoundaryEdge Face(Point2 from, Point2 to, Run run) =>
+        new(from, to, run.Carries ? BoundaryKind.StringFace : BoundaryKind.Wall, run.Carries ? run.Id : "", "");
+
+    private static BoundaryEdge Newel(Point2 from, Point2 to, BoundaryKind kind, string id, Hand side)
+    {
+        var along = (to - from).Unit;
+        var looks = side == Hand.Left ? along.Right : along.Left;
+        return new(from, to, kind, id, Math.Abs(looks.X) > Math.Abs(looks.Y) ? looks.X > 0 ? "E" : "W" : looks.Y > 0 ? "N" : "S");
     }
 }

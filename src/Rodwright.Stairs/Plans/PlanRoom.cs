@@ -10,7 +10,7 @@ namespace Rodwright.Stairs.Plans;
 /// <summary>What cannot exist in plan, and what would free it.</summary>
 internal static class PlanRoom
 {
-    public static ImmutableArray<Finding> Check(Job job, double clear, double inset, double innerThickness)
+    public static ImmutableArray<Finding> Check(Job job, Course course, double clear, double inset, double innerThickness)
     {
         var findings = ImmutableArray.CreateBuilder<Finding>();
         var needed = job.Practice.Newel / 2 - innerThickness / 2 + job.Practice.Cover;
@@ -26,7 +26,31 @@ internal static class PlanRoom
                 $"the regulation's walking line, {Number.Print(inset)} from the inner string, does not lie between the newel's face and the wall in a clear width of {Number.Print(clear)}",
                 "a wider stair, a smaller newel, or a regulation that measures in the middle"));
         }
+        for (var i = 0; i < course.Turns.Length; i++) CheckTurn(job, course, i, findings);
         return findings.ToImmutable();
+    }
+
+    /// <summary>A turn that asks for more steps of its flights than they have, and a well that neither one newel nor two can stand at.</summary>
+    private static void CheckTurn(Job job, Course course, int index, ImmutableArray<Finding>.Builder findings)
+    {
+        var turn = course.Turns[index];
+        var from = index > 0 ? course.Turns[index - 1].SharedAfter : 0;
+        if (turn.SharedBefore > course.Goings[index] - from || (index == course.Turns.Length - 1 && turn.SharedAfter > course.Goings[index + 1]))
+        {
+            findings.Add(new("RW2005", Severity.Error, "layout.sequence",
+                $"turn {index + 1} shares its taper with {turn.SharedBefore} steps before it and {turn.SharedAfter} after it; the flights there have {course.Goings[index]} and {course.Goings[index + 1]}",
+                "share fewer, or lengthen the flights"));
+        }
+        if (turn is not { Quarters: 2, Well: { } well }) return;
+        var board = job.Practice.NewelString.Thickness;
+        var newel = job.Practice.Newel;
+        var most = newel - board - 2;
+        var least = newel + newel / 4;
+        if (well <= most || (well >= least && turn.Kind == TurnKind.Landing)) return;
+        findings.Add(new("RW2006", Severity.Error, "layout.sequence",
+            $"a well of {Number.Print(well)} between the strings' centre lines leaves no place for the newel of {Number.Print(newel)}: one newel serves up to {Number.Print(most)}"
+                + (turn.Kind == TurnKind.Landing ? $", two from {Number.Print(least)} on" : ""),
+            turn.Kind == TurnKind.Landing ? $"a well of {Number.Print(Math.Floor(most))} or less, or of {Number.Print(Math.Ceiling(least))} or more" : $"a well of {Number.Print(Math.Floor(most))} or less, or two quarter turns with a flight between"));
     }
 
     /// <summary>The findings with what would free those asked for, tried: afterwards there is a plan.</summary>
@@ -39,12 +63,12 @@ internal static class PlanRoom
         var (layout, newel) = (job.Layout, job.Practice.Newel);
         var smaller = Enumerable.Range(1, 20).Select(i => Remedied.Newel(Math.Floor(newel) - 5 * i)).Where(_ => job.HasNewels);
         var wider = Enumerable.Range(1, 60).Select(i => Remedied.Width(Math.Ceiling(job.Width) + 10 * i));
-        var moved = Enumerable.Range(1, 20).SelectMany(i => new[] { Remedied.TurnMoved(job, i), Remedied.TurnMoved(job, -i) });
+        var turns = Enumerable.Range(0, Course.Of(layout).Turns.Length).ToList();
+        var moved = Enumerable.Range(1, 20).SelectMany(i => turns.SelectMany(t => new[] { Remedied.TurnMoved(job, t, i), Remedied.TurnMoved(job, t, -i) }));
         var more = Enumerable.Range(1, 3).Select(i => Remedied.Risers(job, layout.Risers + i));
         var onNewel = Math.Max(0, Math.Floor(newel / 2 - job.Practice.Cover));
-        var onTheNewel = layout.Turn is { } turn && (turn.FirstRiser ?? turn.LastRiser) is not null
-            ? Remedied.TurnRisers(job, Math.Min(turn.FirstRiser ?? onNewel, onNewel), Math.Min(turn.LastRiser ?? onNewel, onNewel))
-            : null;
+        var onTheNewel = turns.Where(t => (Remedied.TurnOf(job, t)!.FirstRiser ?? Remedied.TurnOf(job, t)!.LastRiser) is not null).Select(t => (Remedy?)Remedied.TurnRisers(
+            job, t, Math.Min(Remedied.TurnOf(job, t)!.FirstRiser ?? onNewel, onNewel), Math.Min(Remedied.TurnOf(job, t)!.LastRiser ?? onNewel, onNewel)));
         return code switch
         {
             "RW2001" or "RW2002" => [Way.Of(wider), Way.Of(smaller)],
@@ -57,25 +81,30 @@ internal static class PlanRoom
     public static ImmutableArray<Finding> CheckNewels(PlanShape shape)
     {
         var findings = ImmutableArray.CreateBuilder<Finding>();
-        var (h, going) = (shape.HalfNewel, shape.Job.Going);
-        var open = shape.Job.InnerSide == SideKind.Open;
-        if (!shape.HasTurn)
+        var h = shape.HalfNewel;
+        foreach (var side in new[] { Hand.Left, Hand.Right })
         {
-            Between("layout.sequence", shape.LastFace, shape.Before, open || shape.Job.OuterSide == SideKind.Open);
-            return findings.ToImmutable();
+            foreach (var leg in shape.Legs) Between(leg, side);
         }
-        if (shape.Before > 0) Between("layout.sequence[0].flight", shape.Before * going + shape.FirstRiser, shape.Before, open);
-        if (shape.After > 0) Between("layout.sequence", shape.After * going + shape.LastRiser, shape.After, open);
-        if (shape.Before == 0 && shape.FirstRiser > h) Past("firstRiser", shape.FirstRiser, "before");
-        if (shape.After == 0 && shape.LastRiser > h) Past("lastRiser", shape.LastRiser, "after");
+        foreach (var turn in shape.Turns)
+        {
+            if (shape.Legs[turn.Index].Goings == 0 && turn.Index == 0 && turn.Found.FirstRiser > h) Past("firstRiser", turn.Found.FirstRiser, "before");
+            if (shape.Legs[turn.Index + 1].Goings == 0 && turn.Index == shape.Turns.Length - 1 && turn.Found.LastRiser > h) Past("lastRiser", turn.Found.LastRiser, "after");
+        }
         return findings.ToImmutable();
 
-        void Between(string where, double centres, int goings, bool newelBothEnds)
+        void Between(Leg leg, Hand side)
         {
-            var free = centres - (newelBothEnds ? 2 * h : h);
-            if (!newelBothEnds || free >= shape.Job.Practice.Newel / 4) return;
-            findings.Add(new("RW2003", Severity.Error, where,
-                $"{goings} going{(goings == 1 ? "" : "s")} leave {Number.Print(free)} of string between two newels of {Number.Print(2 * h)}; at least {Number.Print(shape.Job.Practice.Newel / 4)} is needed for its shoulders",
+            var (before, after) = (leg.Index > 0 ? shape.Turns[leg.Index - 1] : null, leg.Index < shape.Turns.Length ? shape.Turns[leg.Index] : null);
+            var lower = before is null ? shape.IsOpen(side) : before.Hand == side;
+            var upper = after is null ? shape.IsOpen(side) : after.Hand == side;
+            // A flight of no steps at an end of the stair has no string on the turn's own side; a wall string may end at a newel as short as it likes.
+            if (!lower || !upper || (leg.Goings == 0 && ((before is null && upper) || (after is null && lower)))) return;
+            var centres = (after is null ? leg.End : leg.End + after.Found.FirstRiser) - (before is null ? leg.Start : 0);
+            var free = centres - 2 * h;
+            if (free >= shape.Job.Practice.Newel / 4) return;
+            findings.Add(new("RW2003", Severity.Error, shape.Legs.Length > 1 && leg.Index == 0 ? "layout.sequence[0].flight" : "layout.sequence",
+                $"{leg.Goings} going{(leg.Goings == 1 ? "" : "s")} leave {Number.Print(free)} of string between two newels of {Number.Print(2 * h)}; at least {Number.Print(shape.Job.Practice.Newel / 4)} is needed for its shoulders",
                 "one more going in this flight, a smaller newel, or none: let the flight begin with the turn"));
         }
 

@@ -1,55 +1,108 @@
+using System.Collections.Immutable;
 using Rodwright.Geometry;
 using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Regulations;
 using Rodwright.Stairs.Turns;
 
 namespace Rodwright.Stairs.Plans;
 
-/// <summary>The lengths a plan is built from, worked out once (left-hand frame, mm).</summary>
+/// <summary>The lengths a plan is built from, worked out once (plan frame, first turn to the left as the job's hand, mm).</summary>
 internal sealed record PlanShape
 {
     public required Job Job { get; init; }
 
-    /// <summary>Goings before the turn; all of them for a straight flight.</summary>
-    public required int Before { get; init; }
+    public required Regulation Regulation { get; init; }
 
-    /// <summary>Goings after the turn.</summary>
-    public required int After { get; init; }
+    public required double HalfNewel { get; init; }
 
-    public required TurnSite Site { get; init; }
+    /// <summary>Thickness of the board on the left side, which is the inner side of a stair that turns one way.</summary>
+    public required double LeftThickness { get; init; }
 
-    /// <summary>e_in and e_out; 0 for a straight flight.</summary>
-    public required double FirstRiser { get; init; }
+    public required double RightThickness { get; init; }
 
-    public required double LastRiser { get; init; }
+    /// <summary>Between the strings' faces.</summary>
+    public required double ClearWidth { get; init; }
 
-    public required double InnerThickness { get; init; }
+    /// <summary>The walking line, from the string's face on the side of the turn.</summary>
+    public required double Inset { get; init; }
 
-    public required double OuterThickness { get; init; }
+    public required ImmutableArray<Leg> Legs { get; init; }
 
-    public bool HasTurn => Job.Layout.Turn is not null;
+    public required ImmutableArray<TurnShape> Turns { get; init; }
 
-    public double HalfNewel => Site.HalfNewel;
+    /// <summary>Between the centre lines of the two strings.</summary>
+    public double Across => LeftThickness / 2 + ClearWidth + RightThickness / 2;
 
-    /// <summary>Distance from the newel's (or inner string's) centre line to the wall's face behind the outer string.</summary>
-    public double ClearWidth => Site.OuterFace - Site.InnerFace;
+    public int Risers => Legs[^1].LastRiser;
 
-    /// <summary>The turn newel's centre; for a straight flight the last riser's place on the inner centre line.</summary>
-    public Point2 Centre => new(0, Before * Job.Going + FirstRiser);
+    /// <summary>Whether a side of the stair is open.</summary>
+    public bool IsOpen(Hand side) => (side == Hand.Left ? Job.InnerSide : Job.OuterSide) == SideKind.Open;
 
-    /// <summary>The corner of the room: where the outer faces meet.</summary>
-    public Point2 Corner => new(Site.OuterFace, Centre.Y + Site.OuterFace);
+    public double ThicknessOf(Hand side) => side == Hand.Left ? LeftThickness : RightThickness;
 
-    /// <summary>Last riser's face: y of it for a straight flight, x of it after a turn.</summary>
-    public double LastFace => HasTurn ? -(LastRiser + After * Job.Going) : Before * Job.Going;
+    /// <summary>The turn a leg leads to or, without one, comes from; null for a straight stair.</summary>
+    public TurnShape? TurnAt(int leg) => leg < Turns.Length ? Turns[leg] : leg > 0 ? Turns[leg - 1] : null;
 
-    /// <summary>The riser number the turn begins with.</summary>
-    public int TurnRiser => Before + 1;
+    /// <summary>x of a string's visible face in a leg.</summary>
+    public double FaceX(Hand side) => side == Hand.Left ? LeftThickness / 2 : LeftThickness / 2 + ClearWidth;
 
-    /// <summary>The riser number the turn ends with.</summary>
-    public int TurnEnd => Before + 1 + (Job.Layout.Turn?.Steps ?? 0);
+    /// <summary>x, in a leg beside it, of the face that a turn's newel shows to the stair; an index that is no turn's stands for a newel on the string's centre line.</summary>
+    public double NewelX(Hand side, int turn)
+    {
+        var off = HalfNewel - (turn >= 0 && turn < Turns.Length && Turns[turn].Hand == side ? Turns[turn].Shift : 0);
+        return side == Hand.Left ? off : Across - off;
+    }
 
-    /// <summary>A string's head at station s, arriving at the floor of a step.</summary>
-    public StringEnd HeadAt(double s, int step) => new(StringEndKind.Head, s, step * Job.Rise);
+    /// <summary>x of a string's centre line.</summary>
+    public double CentreX(Hand side) => side == Hand.Left ? 0 : Across;
+
+    /// <summary>x of the walking line in a leg.</summary>
+    public double WalkingX(int leg) => TurnAt(leg)?.Hand == Hand.Right ? Across - RightThickness / 2 - Inset : LeftThickness / 2 + Inset;
 
     public static double Thickness(Job job, SideKind side) => (side == SideKind.Open ? job.Practice.NewelString : job.Practice.WallString).Thickness;
+}
+
+/// <summary>A flight as it stands in plan: x across from the left string's centre line, y up along it.</summary>
+/// <param name="Index">0 for the lowest.</param>
+/// <param name="Goings">Straight steps; may be 0.</param>
+/// <param name="FirstRiser">Number of the riser it begins with.</param>
+/// <param name="Along">Unit direction it climbs in.</param>
+/// <param name="Origin">x = 0, y = 0: on the left string's centre line, opposite the newel of the turn before it.</param>
+/// <param name="Start">y of its first riser's face.</param>
+/// <param name="End">y of its last riser's face.</param>
+internal sealed record Leg(int Index, int Goings, int FirstRiser, Vector2 Along, Point2 Origin, double Start, double End)
+{
+    public int LastRiser => FirstRiser + Goings;
+
+    public Point2 At(double x, double y) => Origin + x * Along.Right + y * Along;
+
+    public Point2 Local(Point2 p) => new((p - Origin).Dot(Along.Right), (p - Origin).Dot(Along));
+}
+
+/// <summary>A turn as solved.</summary>
+/// <param name="Turn">As the job has it.</param>
+/// <param name="Index">0 for the lowest.</param>
+/// <param name="Frame">Where it stands, to which hand it turns.</param>
+/// <param name="Site">Its lengths.</param>
+/// <param name="Method">How its risers are laid.</param>
+/// <param name="Found">Where its first and last risers stand.</param>
+/// <param name="FirstLine">Number of its first riser.</param>
+internal sealed record TurnShape(Turn Turn, int Index, TurnFrame Frame, TurnSite Site, TurnMethod Method, TurnSolver.Found Found, int FirstLine)
+{
+    public Hand Hand => Frame.Hand;
+
+    public int LastLine => FirstLine + Turn.Steps;
+
+    public bool IsLanding => Turn.Kind == TurnKind.Landing;
+
+    public int Quarters => Turn.Quarters;
+
+    /// <summary>Between the centres of the newels of a half turn; 0 where it has one.</summary>
+    public double Between => Site.Between;
+
+    /// <summary>How far the newel's centre stands off the strings' centre lines: half of a well that its newel fills.</summary>
+    public double Shift { get; init; }
+
+    /// <summary>The centre of the newel it ends with; the frame's own where it has only one.</summary>
+    public Point2 LastCentre => Frame.World(new(-Between, 0));
 }

@@ -4,111 +4,102 @@ using Rodwright.Stairs.Jobs;
 
 namespace Rodwright.Stairs.Plans;
 
-/// <summary>Where the newels and strings of a plan stand, left-hand frame.</summary>
+/// <summary>Where the newels and strings of a plan stand.</summary>
 internal static class Sites
 {
     public static ImmutableArray<NewelSite> Newels(PlanShape shape)
     {
         var sites = new List<NewelSite>();
-        var open = shape.Job.InnerSide == SideKind.Open;
-        var c = shape.Centre;
-        if (open && (!shape.HasTurn || shape.Before > 0)) Add(Ids.BottomNewel, "bottom newel", NewelRole.Bottom, new(0, 0), true);
-        if (shape.HasTurn) Add(Ids.TurnNewel, "turn newel", NewelRole.Turn, c, true);
-        if (open && !shape.HasTurn) Add(Ids.TopNewel, "top newel", NewelRole.Top, new(0, shape.LastFace), true);
-        if (open && shape.HasTurn && shape.After > 0) Add(Ids.TopNewel, "top newel", NewelRole.Top, new(shape.LastFace, c.Y), true);
-        if (shape.Job.OuterSide == SideKind.Open && !shape.HasTurn)
+        End(Hand.Left, "", isTop: false);
+        foreach (var turn in shape.Turns)
         {
-            var x = shape.Site.OuterFace + shape.OuterThickness / 2;
-            Add(Ids.OuterBottomNewel, "bottom newel, other side", NewelRole.Bottom, new(x, 0), false);
-            Add(Ids.OuterTopNewel, "top newel, other side", NewelRole.Top, new(x, shape.LastFace), false);
+            var name = shape.Turns.Length == 1 ? "turn newel" : $"newel of the {Ordinal(turn.Index)} turn";
+            var lower = Ids.Turn(shape, turn.Index, last: false);
+            if (turn.Between == 0)
+            {
+                Add(lower, name, NewelRole.Turn, turn.Frame.Centre, turn.Hand == Hand.Left);
+                continue;
+            }
+            Add(lower, "lower " + name, NewelRole.Turn, turn.Frame.Centre, turn.Hand == Hand.Left);
+            Add(Ids.Turn(shape, turn.Index, last: true), "upper " + name, NewelRole.Turn, turn.LastCentre, turn.Hand == Hand.Left);
         }
+        End(Hand.Left, "", isTop: true);
+        End(Hand.Right, ", other side", isTop: false);
+        End(Hand.Right, ", other side", isTop: true);
         return [.. sites];
+
+        // An open side has a newel at each end of the stair, unless the stair begins or ends there with a turn, whose own newel serves.
+        void End(Hand side, string words, bool isTop)
+        {
+            var leg = isTop ? shape.Legs[^1] : shape.Legs[0];
+            var turn = isTop ? shape.Turns.LastOrDefault() : shape.Turns.FirstOrDefault();
+            if (!shape.IsOpen(side) || (leg.Goings == 0 && turn?.Hand == side)) return;
+            var at = leg.At(shape.CentreX(side), isTop ? leg.End : leg.Start);
+            if (isTop) Add(Ids.Top(side), "top newel" + words, NewelRole.Top, at, side == Hand.Left);
+            else Add(Ids.Bottom(side), "bottom newel" + words, NewelRole.Bottom, at, side == Hand.Left);
+        }
 
         void Add(string id, string name, NewelRole role, Point2 centre, bool inner) =>
-            sites.Add(new(id, name, $"N{sites.Count + 1}", role, centre, inner));
+            sites.Add(new(id, name, "N" + Number.Print(sites.Count + 1, 0), role, centre, inner));
     }
 
-    public static ImmutableArray<StringSite> Strings(PlanShape shape)
-    {
-        var sites = new List<StringSite>();
-        Outer(shape, sites);
-        Inner(shape, sites);
-        return [.. sites];
-    }
+    public static ImmutableArray<StringSite> Strings(PlanShape shape, IReadOnlyList<Run> left, IReadOnlyList<Run> right) => [.. Side(shape, right), .. Side(shape, left)];
 
-    private static void Outer(PlanShape shape, List<StringSite> sites)
+    /// <summary>The strings of one side from the bottom up; round a corner of the room s counts on.</summary>
+    private static IEnumerable<StringSite> Side(PlanShape shape, IReadOnlyList<Run> runs)
     {
-        var o = shape.Site.OuterFace;
-        var job = shape.Job;
-        if (!shape.HasTurn)
+        var s = 0.0;
+        foreach (var run in runs.Where(r => r.Carries))
         {
-            var open = job.OuterSide == SideKind.Open;
-            Add(shape, sites, Ids.Outer(shape, 1), inner: false, new(new(o, 0), new(0, 1)),
-                open ? new(StringEndKind.Newel, 0, 0, Ids.OuterBottomNewel) : new(StringEndKind.Foot, 0, 0),
-                open ? new(StringEndKind.Newel, shape.LastFace, 0, Ids.OuterTopNewel) : shape.HeadAt(shape.LastFace, job.Layout.Risers));
-            return;
-        }
-        var corner = shape.Corner;
-        if (job.Layout.Turn!.Kind == TurnKind.Landing)
-        {
-            // The landing is floor: the lower string ends at it with a head, the upper one stands on it.
-            if (shape.Before > 0)
-                Add(shape, sites, Ids.Outer(shape, 1), inner: false, new(new(o, 0), new(0, 1)),
-                    new(StringEndKind.Foot, 0, 0), shape.HeadAt(shape.Before * job.Going, shape.TurnRiser));
-            if (shape.After > 0)
-                Add(shape, sites, Ids.Outer(shape, 2), inner: false, new(new(-shape.LastRiser, corner.Y), new(-1, 0)),
-                    new(StringEndKind.Foot, 0, shape.TurnRiser * job.Rise), shape.HeadAt(shape.After * job.Going, job.Layout.Risers));
-            return;
-        }
-        var s = corner.Y; // riser 1's face is at y = 0, so the corner's station is its y
-        Add(shape, sites, Ids.Outer(shape, 1), inner: false, new(new(o, 0), new(0, 1)),
-            new(StringEndKind.Foot, 0, 0), new(StringEndKind.CornerThrough, s, 0));
-        Add(shape, sites, Ids.Outer(shape, 2), inner: false, new(corner + new Vector2(s, 0), new(-1, 0)),
-            new(StringEndKind.CornerLetIn, s, 0), shape.HeadAt(s + corner.X - shape.LastFace, job.Layout.Risers));
-    }
-
-    private static void Inner(PlanShape shape, List<StringSite> sites)
-    {
-        var f = shape.Site.InnerFace;
-        var job = shape.Job;
-        var open = job.InnerSide == SideKind.Open;
-        if (!shape.HasTurn)
-        {
-            Add(shape, sites, Ids.Inner(shape, 1), inner: true, new(new(f, 0), new(0, 1)),
-                open ? new(StringEndKind.Newel, 0, 0, Ids.BottomNewel) : new(StringEndKind.Foot, 0, 0),
-                open ? new(StringEndKind.Newel, shape.LastFace, 0, Ids.TopNewel) : shape.HeadAt(shape.LastFace, job.Layout.Risers));
-            return;
-        }
-        var c = shape.Centre;
-        if (shape.Before > 0)
-        {
-            Add(shape, sites, Ids.Inner(shape, 1), inner: true, new(new(f, 0), new(0, 1)),
-                open ? new(StringEndKind.Newel, 0, 0, Ids.BottomNewel) : new(StringEndKind.Foot, 0, 0),
-                new(StringEndKind.Newel, c.Y, 0, Ids.TurnNewel));
-        }
-        if (shape.After > 0)
-        {
-            // s = 0 at the turn newel's centre, x = 0.
-            Add(shape, sites, Ids.Inner(shape, 2), inner: true, new(new(0, c.Y + f), new(-1, 0)),
-                new(StringEndKind.Newel, 0, 0, Ids.TurnNewel),
-                open ? new(StringEndKind.Newel, -shape.LastFace, 0, Ids.TopNewel) : shape.HeadAt(-shape.LastFace, job.Layout.Risers));
+            // Station along the face where s = 0.
+            var zero = run.Lower.Kind == RunEndKind.Corner ? run.Lower.At - s : run.Lower.StringAt;
+            var site = Site(shape, run, zero);
+            s = site.Upper.At;
+            yield return site;
         }
     }
 
-    private static void Add(PlanShape shape, List<StringSite> sites, string id, bool inner, Line2 face, StringEnd lower, StringEnd upper)
+    private static StringSite Site(PlanShape shape, Run run, double zero)
     {
-        var isWall = (inner ? shape.Job.InnerSide : shape.Job.OuterSide) == SideKind.Wall;
+        var isWall = !shape.IsOpen(run.Side);
         var board = isWall ? shape.Job.Practice.WallString : shape.Job.Practice.NewelString;
-        var mark = (isWall ? "W" : "F") + id[(id.LastIndexOf('-') + 1)..];
-        var name = (isWall ? "wall string" : "newel string") + (shape.HasTurn ? (face.Along.Y > 0 ? ", lower flight" : ", upper flight") : "")
-            + (SameKindBothSides(shape) ? SideWords(shape, inner) : "");
-        sites.Add(new(id, name, mark, isWall, inner, face, board.Thickness, board.Width, lower, upper));
+        var half = shape.HalfNewel;
+        var reach = (run.Lower.StringAt - zero + (run.Lower.Kind == RunEndKind.Newel ? half : 0), run.Upper.StringAt - zero - (run.Upper.Kind == RunEndKind.Newel ? half : 0));
+        return new(run.Id, Name(shape, run, isWall), (isWall ? "W" : "F") + run.Id[(run.Id.LastIndexOf('-') + 1)..], isWall, run.Side == Hand.Left,
+            new(run.Face.At(zero), run.Face.Along), board.Thickness, board.Width, End(run.Lower, false, zero), End(run.Upper, true, zero))
+        {
+            FirstRiser = run.FirstRiser, LastRiser = run.LastRiser, Reach = reach,
+        };
     }
 
-    /// <summary>Which side, in words: of a turn the inner or outer, of a straight flight the left or right as one climbs.</summary>
-    private static string SideWords(PlanShape shape, bool inner) => shape.HasTurn
-        ? inner ? ", inner side" : ", outer side"
-        : inner == shape.Job.IsRightHanded ? ", right side" : ", left side";
+    private static StringEnd End(RunEnd end, bool isUpper, double zero)
+    {
+        var at = end.StringAt - zero;
+        return end.Kind switch
+        {
+            RunEndKind.Newel => new(StringEndKind.Newel, at, 0, end.Newel),
+            RunEndKind.Corner => new(isUpper ? StringEndKind.CornerThrough : StringEndKind.CornerLetIn, at, 0),
+            _ => new(isUpper ? StringEndKind.Head : StringEndKind.Foot, at, end.Level),
+        };
+    }
 
-    private static bool SameKindBothSides(PlanShape shape) => shape.Job.InnerSide == shape.Job.OuterSide;
+    private static string Name(PlanShape shape, Run run, bool isWall)
+    {
+        var name = isWall ? "wall string" : "newel string";
+        if (run.Leg is not { } leg) name += $" across the {(shape.Turns.Length == 1 ? "" : Ordinal(shape.Turns.First(t => t.FirstLine == run.FirstRiser).Index) + " ")}turn";
+        else if (shape.Legs.Length == 2) name += leg.Index == 0 ? ", lower flight" : ", upper flight";
+        else if (shape.Legs.Length > 2) name += $", {Ordinal(leg.Index)} flight";
+        return shape.Job.InnerSide == shape.Job.OuterSide ? name + SideWords(shape, run.Side == Hand.Left) : name;
+    }
+
+    /// <summary>Which side, in words: of a stair that turns one way the inner or outer, otherwise the left or right as one climbs.</summary>
+    private static string SideWords(PlanShape shape, bool left) => shape.Turns.Length > 0 && shape.Turns.All(t => t.Hand == Hand.Left)
+        ? left ? ", inner side" : ", outer side"
+        : left == shape.Job.IsRightHanded ? ", right side" : ", left side";
+
+    private static string Ordinal(int index) => index switch
+    {
+        0 => "first", 1 => "second", 2 => "third", 3 => "fourth", 4 => "fifth", 5 => "sixth",
+        _ => Number.Print(index + 1, 0) + "th",
+    };
 }

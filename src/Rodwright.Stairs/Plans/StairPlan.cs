@@ -35,8 +35,26 @@ public sealed record StairPlan
     /// <summary>Distance of the walking line from the newel's centre lines, mm: the radius of its arc.</summary>
     public required double WalkingRadius { get; init; }
 
-    /// <summary>The turn; null for a straight flight.</summary>
-    public TurnPlan? Turn { get; init; }
+    /// <summary>Flights from the bottom up: one more than turns.</summary>
+    public required ImmutableArray<FlightPlan> Flights { get; init; }
+
+    /// <summary>Turns from the bottom up; none for a straight flight.</summary>
+    public required ImmutableArray<TurnPlan> Turns { get; init; }
+
+    /// <summary>The lowest turn; null for a straight flight.</summary>
+    public TurnPlan? Turn => Turns.IsEmpty ? null : Turns[0];
+
+    /// <summary>What is measured on every tapered step, from the bottom up.</summary>
+    public IEnumerable<TaperedStep> TaperedSteps => Turns.SelectMany(t => t.Steps);
+
+    /// <summary>The turn a step belongs to, its shared steps among them; null for a step of a flight.</summary>
+    public TurnPlan? TurnOf(int step) => Turns.FirstOrDefault(t => (step >= t.FirstLine && step < t.LastLine) || t.Steps.Any(s => s.Number == step));
+
+    /// <summary>Whether a turn's newel stands on the inner side, which is the side most stairs turn to; a stair may turn to both.</summary>
+    public bool IsInner(TurnPlan turn) => turn.Frame.Hand == Hand.Left != IsMirrored;
+
+    /// <summary>The turn a newel stands at; null for those at the ends of the stair.</summary>
+    public TurnPlan? TurnAt(string newel) => Turns.FirstOrDefault(t => t.Newels.Contains(newel));
 
     /// <summary>Newels, lowest first, inner side first.</summary>
     public required ImmutableArray<NewelSite> Newels { get; init; }
@@ -82,7 +100,8 @@ public sealed record StairPlan
         Outer = Outer.Mirrored(),
         // Kept in climbing order: mirrored and run backwards by the path, so turned round again.
         WalkingLine = WalkingLine.Mirrored().Reversed(),
-        Turn = Turn?.Mirrored(),
+        Flights = [.. Flights.Select(f => f.Mirrored())],
+        Turns = [.. Turns.Select(t => t.Mirrored())],
         Newels = [.. Newels.Select(n => n.Mirrored())],
         Strings = [.. Strings.Select(n => n.Mirrored())],
         IsMirrored = !IsMirrored,

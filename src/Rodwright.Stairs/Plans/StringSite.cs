@@ -19,6 +19,15 @@ namespace Rodwright.Stairs.Plans;
 public sealed record StringSite(
     string Id, string Name, string Mark, bool IsWall, bool Inner, Line2 Face, double Thickness, double Width, StringEnd Lower, StringEnd Upper)
 {
+    /// <summary>The first riser that may end on it or on the newel it begins with.</summary>
+    public required int FirstRiser { get; init; }
+
+    /// <summary>The last riser that may end on it or on the newel it ends with.</summary>
+    public required int LastRiser { get; init; }
+
+    /// <summary>Stations of its visible face in plan, from end to end, newels and the part beside a landing left out.</summary>
+    public required (double From, double To) Reach { get; init; }
+
     /// <summary>Mirrored in the y axis.</summary>
     public StringSite Mirrored() => this with { Face = new(Face.Through.Mirrored, new(-Face.Along.X, Face.Along.Y)) };
 }

@@ -9,40 +9,53 @@ namespace Rodwright.Stairs.Plans;
 /// <summary>Measures the tapered steps of a turn: goings, narrow ends in all three measures, wide ends, taper.</summary>
 internal static class TurnMeasures
 {
-    public static TurnPlan Measure(
-        PlanShape shape, TurnMethod method, TurnSolver.Found found, ImmutableArray<RiserLine> lines, Boundary inner, Boundary outer, Regulation regulation)
+    // How far the first and the last face of a side reach beyond their ends, mm.
+    private const double Beyond = 100;
+
+    public static TurnPlan Measure(PlanShape shape, TurnShape turn, ImmutableArray<RiserLine> lines, Boundary near, Boundary far, Regulation regulation)
     {
-        var turn = shape.Job.Layout.Turn!;
-        var path = new WalkingPath(shape.Site.Walking, found.FirstRiser, found.LastRiser);
+        var (item, found, frame) = (turn.Turn, turn.Found, turn.Frame);
+        var (first, last) = (found.FirstRiser + item.SharedBefore * shape.Job.Going, found.LastRiser + item.SharedAfter * shape.Job.Going);
+        var path = WalkingPath.Of(turn.Site, first, last);
         var second = regulation.WalkingLine.SecondInsetFor(shape.ClearWidth, shape.Job.ModelScale) is { } inset
-            ? new WalkingPath(shape.Site.InnerFace + inset, found.FirstRiser, found.LastRiser) : null;
-        var toTurn = Point2.Origin - shape.Centre;
+            ? new WalkingPath(turn.Site.InnerFace + inset, first, last, turn.Quarters) : null;
         var steps = ImmutableArray.CreateBuilder<TaperedStep>();
-        for (var k = shape.TurnRiser; turn.Kind == TurnKind.Winders && k < shape.TurnEnd; k++)
+        for (var k = turn.FirstLine - item.SharedBefore; !turn.IsLanding && k < turn.LastLine + item.SharedAfter; k++)
         {
             var (a, b) = (lines[k - 1], lines[k]);
-            var along = inner.FaceLength(StationOn(inner, a.Inner), StationOn(inner, b.Inner));
+            var (nearA, nearB) = turn.Hand == Hand.Left ? (a.Inner, b.Inner) : (a.Outer, b.Outer);
+            var (farA, farB) = turn.Hand == Hand.Left ? (a.Outer, b.Outer) : (a.Inner, b.Inner);
+            var along = near.FaceLength(StationOn(near, nearA), StationOn(near, nearB));
             steps.Add(new(
                 k,
                 a.Walking.DistanceTo(b.Walking),
-                path.StationOf(b.Walking + toTurn) - path.StationOf(a.Walking + toTurn),
+                path.StationOf(frame.Local(b.Walking)) - path.StationOf(frame.Local(a.Walking)),
                 Nosing(a).DistanceTo(Nosing(b)),
-                second is null ? null : OnSecond(second, a, toTurn).DistanceTo(OnSecond(second, b, toTurn)),
+                second is null ? null : OnSecond(second, a).DistanceTo(OnSecond(second, b)),
                 along,
-                a.Inner.DistanceTo(b.Inner),
+                nearA.DistanceTo(nearB),
                 along + shape.Job.Practice.Nosing,
-                StationOn(outer, b.Outer) - StationOn(outer, a.Outer),
-                Angle.FromRadians(Angle.Atan2(a.Up.Cross(b.Up), a.Up.Dot(b.Up)))));
+                StationOn(far, farB) - StationOn(far, farA),
+                Angle.FromRadians(Math.Abs(Angle.Atan2(a.Up.Cross(b.Up), a.Up.Dot(b.Up))))));
         }
-        return new(turn.Kind, shape.Job.Layout.Hand, method.Id, found.FirstRiser, found.LastRiser, found.DecidedBy, shape.Centre,
-            shape.TurnRiser, shape.TurnEnd, steps.ToImmutable());
+        var ids = new[] { Ids.Turn(shape, turn.Index, last: false), Ids.Turn(shape, turn.Index, last: true) };
+        return new(item.Kind, shape.Job.Layout.HandOf(item), turn.Method.Id, found.FirstRiser, found.LastRiser, found.DecidedBy, frame.Centre,
+            turn.FirstLine, turn.LastLine, steps.ToImmutable())
+        {
+            Index = turn.Index, Turn = item, Frame = frame, Site = turn.Site, Newels = [.. ids.Distinct()],
+        };
 
-        Point2 Nosing(RiserLine line) =>
-            path.Crossing(Line2.Between(line.Inner + toTurn, line.Outer + toTurn).OffsetLeft(-shape.Job.Practice.Nosing)) ?? line.Walking + toTurn;
+        Line2 Outwards(RiserLine line, double offset)
+        {
+            // Offset down the stair; directed from the newel outwards.
+            var (a, b) = (frame.Local(line.Inner - offset * line.Up), frame.Local(line.Outer - offset * line.Up));
+            return turn.Hand == Hand.Left ? Line2.Between(a, b) : Line2.Between(b, a);
+        }
+
+        Point2 Nosing(RiserLine line) => path.Crossing(Outwards(line, shape.Job.Practice.Nosing)) ?? frame.Local(line.Walking);
+
+        Point2 OnSecond(WalkingPath second, RiserLine line) => second.Crossing(Outwards(line, 0)) ?? frame.Local(turn.Hand == Hand.Left ? line.Outer : line.Inner);
     }
-
-    private static Point2 OnSecond(WalkingPath second, RiserLine line, Vector2 toTurn) =>
-        second.Crossing(Line2.Between(line.Inner + toTurn, line.Outer + toTurn)) ?? line.Outer + toTurn;
 
     /// <summary>The station of a point known to lie on the boundary.</summary>
     private static double StationOn(Boundary boundary, Point2 p)
@@ -53,7 +66,7 @@ internal static class TurnMeasures
             var edge = boundary.Edges[i];
             if (edge.Length <= Tolerance.Same) continue;
             var along = (p - edge.From).Dot(edge.Along);
-            var held = i == 0 ? Math.Min(along, edge.Length) : i == boundary.Edges.Length - 1 ? Math.Max(along, 0) : Math.Clamp(along, 0, edge.Length);
+            var held = Math.Clamp(along, i == 0 ? -Beyond : 0, i == boundary.Edges.Length - 1 ? edge.Length + Beyond : edge.Length);
             var off = p.DistanceTo(edge.From + held * edge.Along);
             if (off < best - Tolerance.Same) (best, station) = (off, boundary.StartOf(i) + held);
         }

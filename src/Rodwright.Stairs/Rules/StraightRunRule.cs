@@ -15,8 +15,8 @@ public sealed class StraightRunRule : Rule
     /// <inheritdoc/>
     public override IEnumerable<Measurement> Measure(StairPlan plan)
     {
-        if (plan.Turn is not { } turn) yield return new("stair", plan.Risers);
-        else yield return new("stair", Math.Max(turn.FirstLine, plan.Risers - turn.LastLine + 1));
+        // From turn to turn, the risers at both ends counted.
+        yield return new("stair", plan.Flights.Max(f => f.LastRiser - f.FirstRiser + 1));
     }
 
     /// <inheritdoc/>

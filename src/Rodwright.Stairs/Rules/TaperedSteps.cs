@@ -11,7 +11,7 @@ namespace Rodwright.Stairs.Rules;
 /// <summary>What the rules of tapered steps have in common: the steps, their going by the regulation's measure, and what frees them.</summary>
 internal static class TaperedSteps
 {
-    public static ImmutableArray<TaperedStep> Of(StairPlan plan) => plan.Turn?.Steps ?? [];
+    public static ImmutableArray<TaperedStep> Of(StairPlan plan) => [.. plan.TaperedSteps];
 
     public static string Where(TaperedStep step) => "step " + Number.Print(step.Number);
 
@@ -24,7 +24,9 @@ internal static class TaperedSteps
     public static Advice Shorter(StairPlan plan)
     {
         var narrower = Enumerable.Range(1, 30).Select(i => Remedied.Width(plan.Job.Width - 10 * i));
-        return Advice.Of($"one tapered step more, {Of(plan).Length + 1}, shortens their goings; a narrower stair does too", Way.Of(Remedied.Tapered(plan.Job, Of(plan).Length + 1)), Way.Of(narrower));
+        var turn = plan.Turns.First(t => !t.Steps.IsEmpty);
+        return Advice.Of($"one tapered step more, {turn.Turn.Tapered + 1}, shortens their goings; a narrower stair does too",
+            Way.Of(Remedied.Tapered(plan.Job, turn.Index, turn.Turn.Tapered + 1)), Way.Of(narrower));
     }
 
     /// <summary>What widens the narrow ends by so much each, the goings kept as they must be.</summary>

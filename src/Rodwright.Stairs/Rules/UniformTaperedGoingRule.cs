@@ -28,6 +28,6 @@ public sealed class UniformTaperedGoingRule : Rule
 
     /// <inheritdoc/>
     public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
-        Advice.Of("set the tapered steps out by equal goings", Way.Of(TurnCatalogue.Winders.Select(m => plan.Job.Layout.Turn is { Kind: TurnKind.Winders } turn && turn.Method != m.Id
-            ? Findings.Remedy.Of(m.Title, Remedied.WithTurn(plan.Job, turn with { Method = m.Id })) : null)));
+        Advice.Of("set the tapered steps out by equal goings", Way.Of(TurnCatalogue.Winders.Select(m => plan.Turns.FirstOrDefault(t => t.Kind == TurnKind.Winders && t.Method != m.Id) is { } turn
+            ? Findings.Remedy.Of(m.Title, Remedied.WithTurn(plan.Job, turn.Index, turn.Turn with { Method = m.Id })) : null)));
 }

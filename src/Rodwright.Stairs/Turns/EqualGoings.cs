@@ -27,9 +27,10 @@ public sealed class EqualGoings : TurnMethod
         : "equal goings stepped along the walking line with dividers, equal narrow ends";
 
     /// <inheritdoc/>
-    public override IReadOnlyList<TurnLine> Lines(TurnSite site, double firstRiser, double lastRiser, int steps)
+    public override IReadOnlyList<TurnLine> Lines(TurnSite site, TurnSetting setting)
     {
-        var path = new WalkingPath(site.Walking, firstRiser, lastRiser);
+        var (firstRiser, lastRiser, steps) = (setting.FirstRiser, setting.LastRiser, setting.Steps);
+        var path = WalkingPath.Of(site, firstRiser, lastRiser);
         var narrow = site.NarrowLength(firstRiser, lastRiser) / steps;
         var chord = byArc ? 0 : path.EqualChord(steps);
         var lines = new TurnLine[steps + 1];

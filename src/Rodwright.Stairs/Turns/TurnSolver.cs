@@ -25,15 +25,24 @@ public static class TurnSolver
     public sealed record Found(double FirstRiser, double LastRiser, string DecidedBy, bool Fits, double Going, double Narrow);
 
     /// <summary>Solves the offsets that the job leaves open; fixed ones are kept as they are.</summary>
-    public static Found Solve(TurnSite site, TurnMethod method, Turn turn, Wanted wanted, GoingMeasure measure, double cover)
+    /// <param name="site">Where the turn stands.</param>
+    /// <param name="method">How its risers are laid.</param>
+    /// <param name="turn">The turn as the job has it.</param>
+    /// <param name="wanted">What its steps must keep.</param>
+    /// <param name="measure">How the regulation measures a going.</param>
+    /// <param name="practice">Cover and riser.</param>
+    /// <param name="straight">Going of the straight steps, mm.</param>
+    public static Found Solve(TurnSite site, TurnMethod method, Turn turn, Wanted wanted, GoingMeasure measure, Practice practice, double straight)
     {
         if (turn is { FirstRiser: { } fixedFirst, LastRiser: { } fixedLast })
             return Report(fixedFirst, fixedLast, Decided(turn, ""));
-        var most = Math.Floor(site.HalfNewel - cover + Tolerance.Same);
+        if (method.Shares && turn.SharedBefore + turn.SharedAfter > 0 && AtEqualGoings() is { } balanced)
+            return Report(balanced.First, balanced.Last, Decided(turn, $"going: every step {Number.Print(straight, 2)} on the walking line, as in the flights"));
+        var most = Math.Floor(site.HalfNewel - practice.Cover + Tolerance.Same);
         var atMost = Measure(At(most));
         // Goings and narrow ends only grow with e: what is short as far out as the cover allows is short everywhere inside the newel.
         if (IsShort(atMost) is { } pinch)
-            return Report(At(most).First, At(most).Last, $"nothing fits: as far out as the cover of {Number.Print(cover)} allows ({pinch})");
+            return Report(At(most).First, At(most).Last, $"nothing fits: as far out as the cover of {Number.Print(practice.Cover)} allows ({pinch})");
         var why = "riser faces on the newel's centre keep every limit";
         for (var e = 0.0; e <= most; e++)
         {
@@ -53,28 +62,54 @@ public static class TurnSolver
 
         (double First, double Last) At(double e) => (turn.FirstRiser ?? e, turn.LastRiser ?? e);
 
+        // Where the steps of the turn come out exactly as long as the flights': in steps that share the taper the riser at the turn has no place of its own.
+        (double First, double Last)? AtEqualGoings()
+        {
+            var goal = Math.Max(straight, wanted.Going);
+            return Roots.Between(e => Stretch(e) - goal, Lowest(), 3 * site.HalfNewel + straight) is { } e ? At(e) : null;
+
+            double Stretch(double e)
+            {
+                var (first, last) = At(e);
+                var path = WalkingPath.Of(site, first + turn.SharedBefore * straight, last + turn.SharedAfter * straight);
+                return measure == GoingMeasure.Chord
+                    ? path.EqualChord(turn.Tapered, turn.SharedBefore * straight, path.Length - turn.SharedAfter * straight)
+                    : (path.Length - (turn.SharedBefore + turn.SharedAfter) * straight) / turn.Tapered;
+            }
+
+            // A side without a shared step keeps its square riser on the newel.
+            double Lowest() => turn.SharedBefore == 0 || turn.SharedAfter == 0 ? 0 : -0.5 * Math.Min(straight, site.Walking);
+        }
+
         Found Report(double first, double last, string words)
         {
             var (going, narrow) = Measure((first, last));
-            var fits = going >= wanted.Going - Tolerance.Same && narrow >= wanted.Narrow - Tolerance.Same;
+            var fits = going >= wanted.Going - Tolerance.Joint && narrow >= wanted.Narrow - Tolerance.Joint;
             return new(first, last, words, fits, going, narrow);
         }
 
         (double Going, double Narrow) Measure((double First, double Last) e)
         {
-            var lines = method.Lines(site, e.First, e.Last, turn.Tapered);
-            var path = new WalkingPath(site.Walking, e.First, e.Last);
+            var setting = Setting(turn, e.First, e.Last, practice, straight, wanted.Narrow);
+            var lines = method.Lines(site, setting);
+            var path = WalkingPath.Of(site, setting.First, setting.Last);
             var (going, narrow) = (double.PositiveInfinity, double.PositiveInfinity);
             for (var j = 1; j < lines.Count; j++)
             {
                 going = Math.Min(going, measure == GoingMeasure.Chord
                     ? lines[j - 1].Walking.DistanceTo(lines[j].Walking)
                     : path.StationOf(lines[j].Walking) - path.StationOf(lines[j - 1].Walking));
-                narrow = Math.Min(narrow, NarrowStation(site, lines[j].Inner) - NarrowStation(site, lines[j - 1].Inner));
+                narrow = Math.Min(narrow, site.OnNarrowLine(lines[j].Inner) - site.OnNarrowLine(lines[j - 1].Inner));
             }
             return (going, narrow);
         }
     }
+
+    /// <summary>What a turn's lines are laid from, once its offsets are known.</summary>
+    internal static TurnSetting Setting(Turn turn, double first, double last, Practice practice, double straight, double narrow) => new(first, last, turn.Tapered)
+    {
+        Before = turn.SharedBefore, After = turn.SharedAfter, Going = straight, Narrow = narrow, Cover = practice.Cover, Riser = practice.Riser,
+    };
 
     /// <summary>What decided the offsets, what the job fixes named first.</summary>
     public static string Decided(Turn turn, string rest)
@@ -84,13 +119,5 @@ public static class TurnSolver
         if (turn.LastRiser is { } last) named.Add($"last riser fixed in the job at {Number.Print(last)}");
         if (named.Count < 2 && rest.Length > 0) named.Add(named.Count == 0 ? rest : (turn.FirstRiser is null ? "first: " : "last: ") + rest);
         return string.Join("; ", named);
-    }
-
-    /// <summary>Where a point of the narrow line lies along it, 0 opposite the newel's centre on face E.</summary>
-    private static double NarrowStation(TurnSite site, Point2 p)
-    {
-        var h = site.HalfNewel;
-        if (p.Y < h - Tolerance.Same && p.X > -h) return p.Y;
-        return 2 * h - p.X;
     }
 }

@@ -37,13 +37,13 @@ public static class LayoutEdits
     {
         if (job.Layout.Turn is not { } turn || (turn.Kind == TurnKind.Winders && turn.Tapered == tapered) || tapered < 1) return null;
         var method = turn.Kind == TurnKind.Winders ? turn.Method : TurnCatalogue.Winders[0].Id;
-        return ChangesOfSteps.Turn(job, turn with { Kind = TurnKind.Winders, Tapered = tapered, Method = method }) is { } change
+        return ChangesOfSteps.Turn(job, 0, turn with { Kind = TurnKind.Winders, Tapered = tapered, Method = method }) is { } change
             ? JobEdit.Of($"{SequenceWords.Of(turn)} to {Number.Print(tapered, 0)} tapered", change)
             : null;
     }
 
     /// <summary>A quarter landing in place of the tapered steps, its risers on the newel's centre. The risers stay as many as they are.</summary>
-    public static JobEdit? Landing(Job job) => job.Layout.Turn is { Kind: TurnKind.Winders } turn && ChangesOfSteps.Landing(job) is { } change
+    public static JobEdit? Landing(Job job) => job.Layout.Turn is { Kind: TurnKind.Winders } turn && ChangesOfSteps.Landing(job, 0) is { } change
         ? JobEdit.Of($"{SequenceWords.Of(turn)} to a quarter landing", change)
         : null;
 

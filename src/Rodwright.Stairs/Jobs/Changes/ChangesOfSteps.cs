@@ -1,33 +1,50 @@
 namespace Rodwright.Stairs.Jobs.Changes;
 
-/// <summary>Changes of a layout's sequence that keep a stair's shape: one turn at most, a flight before it and one after it, either possibly of no goings.</summary>
+/// <summary>Changes of a layout's sequence that keep a stair's shape: flights give and take steps, turns stay in their order.</summary>
 public static class ChangesOfSteps
 {
-    /// <summary>Flight, turn, flight; a straight flight where there is no turn. Flights of no goings are written as such, so that the places of the items stay.</summary>
+    /// <summary>The sequence of a course.</summary>
+    public static FieldChange Sequence(Course course) => FieldChange.ToSequence(course.Items);
+
+    /// <summary>Flight, turn, flight; a straight flight where there is no turn.</summary>
     public static FieldChange Sequence(int before, Turn? turn, int after) =>
         FieldChange.ToSequence(turn is null ? [new Flight(before + after)] : [new Flight(before), turn, new Flight(after)]);
 
     /// <summary>
-    /// So many risers in all. Steps are added to the longer flight, or taken from it and then from the other; the turn stays as it is. Null when that cannot be, or changes nothing.
+    /// So many risers in all. Steps are added to the longest flight, or taken from it and then from the next; the turns stay as they are. Null when that cannot be, or changes nothing.
     /// </summary>
     public static FieldChange? Risers(Job job, int risers) =>
-        risers == job.Layout.Risers ? null : Filled(job, job.Layout.Turn, risers);
+        risers == job.Layout.Risers ? null : Filled(Course.Of(job.Layout), risers);
 
-    /// <summary>Another turn, the number of risers kept: the longer flight gives or takes what the turn has more or fewer. Null without a turn, or where the flights cannot give so many.</summary>
-    public static FieldChange? Turn(Job job, Turn turn) => job.Layout.Turn is null ? null : Filled(job, turn, job.Layout.Risers);
-
-    /// <summary>A quarter landing, the number of risers kept. Risers fixed by hand are let go: what suits tapered steps does not suit a landing.</summary>
-    public static FieldChange? Landing(Job job) => Turn(job, new(TurnKind.Landing, 1, null, null, ""));
-
-    private static FieldChange? Filled(Job job, Turn? turn, int risers)
+    /// <summary>Another turn in place of one, the number of risers kept: the longest flight gives or takes what the turn has more or fewer. Null where the flights cannot give so many.</summary>
+    public static FieldChange? Turn(Job job, int index, Turn turn)
     {
-        var (before, after) = (job.Layout.GoingsBefore, job.Layout.GoingsAfter);
-        var more = risers - 1 - before - after - (turn?.Steps ?? 0);
-        if (turn is null) return before + more >= 1 ? Sequence(before + more, null, 0) : null;
-        if (before + after + more < 0) return null;
-        // The turn stays where it is seen from its nearer end.
-        if (before > after) (before, after) = before + more >= 0 ? (before + more, after) : (0, after + before + more);
-        else (before, after) = after + more >= 0 ? (before, after + more) : (before + after + more, 0);
-        return Sequence(before, turn, after);
+        var course = Course.Of(job.Layout);
+        return index >= course.Turns.Length ? null : Filled(course with { Turns = course.Turns.SetItem(index, turn) }, job.Layout.Risers);
+    }
+
+    /// <summary>A landing in place of a turn, the number of risers kept. Risers fixed by hand are let go: what suits tapered steps does not suit a landing.</summary>
+    public static FieldChange? Landing(Job job, int index)
+    {
+        var course = Course.Of(job.Layout);
+        if (index >= course.Turns.Length) return null;
+        var turn = course.Turns[index];
+        return Turn(job, index, new(TurnKind.Landing, 1, null, null, "") { Hand = turn.Hand, Quarters = turn.Quarters });
+    }
+
+    private static FieldChange? Filled(Course course, int risers)
+    {
+        var more = risers - 1 - course.Steps;
+        var goings = course.Goings.ToArray();
+        if (course.Turns.IsEmpty ? goings[0] + more < 1 : goings.Sum() + more < 0) return null;
+        while (more != 0)
+        {
+            // The turns stay where they are seen from the nearer end of the stair: the longest flight changes, of equal ones the upper.
+            var longest = Array.LastIndexOf(goings, goings.Max());
+            var change = more > 0 ? more : Math.Max(more, -goings[longest]);
+            goings[longest] += change;
+            more -= change;
+        }
+        return Sequence(course with { Goings = [.. goings] });
     }
 }

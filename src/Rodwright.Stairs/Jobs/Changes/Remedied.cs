@@ -32,28 +32,45 @@ internal static class Remedied
         : null;
 
     /// <summary>A turn with so many tapered steps, the number of risers kept.</summary>
-    public static Remedy? Tapered(Job job, int tapered) => job.Layout.Turn is { Kind: TurnKind.Winders } turn
-        && ChangesOfSteps.Turn(job, turn with { Tapered = tapered }) is { } change ? Remedy.Of($"{Number.Print(tapered, 0)} tapered steps in the turn", change) : null;
+    public static Remedy? Tapered(Job job, int index, int tapered) => TurnOf(job, index) is { Kind: TurnKind.Winders } turn
+        && ChangesOfSteps.Turn(job, index, turn with { Tapered = tapered }) is { } change ? Remedy.Of($"{Number.Print(tapered, 0)} tapered steps in the turn", change) : null;
 
-    /// <summary>A quarter landing in place of tapered steps, the number of risers kept.</summary>
-    public static Remedy? Landing(Job job) => job.Layout.Turn is { Kind: TurnKind.Winders } && ChangesOfSteps.Landing(job) is { } change
-        ? Remedy.Of("a quarter landing in place of the tapered steps", change)
+    /// <summary>A landing in place of the tapered steps of a turn, the number of risers kept.</summary>
+    public static Remedy? Landing(Job job, int index) => TurnOf(job, index) is { Kind: TurnKind.Winders } turn && ChangesOfSteps.Landing(job, index) is { } change
+        ? Remedy.Of($"a {(turn.Quarters == 1 ? "quarter" : "half")} landing in place of the tapered steps", change)
         : null;
 
-    /// <summary>The turn so many steps up the stair.</summary>
-    public static Remedy? TurnMoved(Job job, int steps)
+    /// <summary>A turn so many steps up the stair: the flights before and after it give and take.</summary>
+    public static Remedy? TurnMoved(Job job, int index, int steps)
     {
-        var (before, after) = (job.Layout.GoingsBefore + steps, job.Layout.GoingsAfter - steps);
-        if (job.Layout.Turn is not { } turn || steps == 0 || before < 0 || after < 0) return null;
+        var course = Course.Of(job.Layout);
+        if (index >= course.Turns.Length || steps == 0 || course.Goings[index] + steps < 0 || course.Goings[index + 1] - steps < 0) return null;
         var count = Math.Abs(steps);
-        return Remedy.Of($"the turn {(count == 1 ? "one step" : $"{Number.Print(count, 0)} steps")} {(steps > 0 ? "up" : "down")}", ChangesOfSteps.Sequence(before, turn, after));
+        var goings = course.Goings.SetItem(index, course.Goings[index] + steps).SetItem(index + 1, course.Goings[index + 1] - steps);
+        return Remedy.Of($"the turn {(count == 1 ? "one step" : $"{Number.Print(count, 0)} steps")} {(steps > 0 ? "up" : "down")}", ChangesOfSteps.Sequence(course with { Goings = goings }));
     }
 
-    /// <summary>The risers of the turn fixed so far outside the newel's centre.</summary>
-    public static Remedy TurnRisers(Job job, double first, double last) => Remedy.Of(
+    /// <summary>The risers of a turn fixed so far outside the newel's centre.</summary>
+    public static Remedy TurnRisers(Job job, int index, double first, double last) => Remedy.Of(
         first == last ? $"the turn's risers {Number.Print(first)} outside the newel's centre" : $"the turn's risers {Number.Print(first)} and {Number.Print(last)} outside the newel's centre",
-        WithTurn(job, job.Layout.Turn! with { FirstRiser = first, LastRiser = last }));
+        WithTurn(job, index, TurnOf(job, index)! with { FirstRiser = first, LastRiser = last }));
 
-    /// <summary>The sequence with the turn's own fields changed; its number of steps stays.</summary>
-    public static FieldChange WithTurn(Job job, Turn turn) => FieldChange.ToSequence(job.Layout.Sequence.Select(item => item is Turn ? turn : item));
+    /// <summary>The sequence with a turn's own fields changed; its number of steps stays.</summary>
+    public static FieldChange WithTurn(Job job, int index, Turn turn)
+    {
+        var course = Course.Of(job.Layout);
+        // Where the sequence says the same as its course, only the item itself is put in its place.
+        return job.Layout.Sequence.OfType<Turn>().Count() == course.Turns.Length
+            ? FieldChange.ToSequence(Replaced(job.Layout.Sequence, index, turn))
+            : ChangesOfSteps.Sequence(course with { Turns = course.Turns.SetItem(index, turn) });
+    }
+
+    /// <summary>A turn of the job's course; null when it has not so many.</summary>
+    public static Turn? TurnOf(Job job, int index) => Course.Of(job.Layout).Turns.ElementAtOrDefault(index);
+
+    private static IEnumerable<LayoutItem> Replaced(ImmutableArray<LayoutItem> sequence, int index, Turn turn)
+    {
+        var at = 0;
+        foreach (var item in sequence) yield return item is Turn && at++ == index ? turn : item;
+    }
 }

@@ -26,20 +26,20 @@ internal static class ItemReading
             case (true, false):
                 return ReadOnly(reading, json, path, new Flight(0), ItemFields.Flight, JobCodes.FlightWith, "a flight", "a flight has only its number of goings; put this in the turn");
         }
-        var turn = ItemFields.BlankTurn;
-        if (json.GetProperty("turn") is { ValueKind: JsonValueKind.String } kind && kind.GetString() == "landing")
-        {
-            return ReadOnly(reading, json, path, turn with { Tapered = 1, Method = "" }, ItemFields.Landing, JobCodes.LandingWith,
-                "a landing", "a landing is one step and is not tapered; take it out, or make the turn winders");
-        }
-        return Group.Read(reading, json, path, turn, ItemFields.Winders);
+        // A kind that is not known is read as tapered steps, so that what else is wrong with them is said too.
+        var named = json.GetProperty("turn") is { ValueKind: JsonValueKind.String } text && ItemFields.Kinds.Contains(text.GetString()!) ? text.GetString()! : "winders";
+        var fields = ItemFields.Of(named);
+        return named.EndsWith("landing", StringComparison.Ordinal)
+            ? ReadOnly(reading, json, path, ItemFields.Blank(named), fields, JobCodes.LandingWith, "a landing", "a landing is one step and is not tapered; take it out, or make the turn winders")
+            : named == "winders" ? ReadOnly(reading, json, path, ItemFields.Blank(named), fields, JobCodes.WellOfQuarter, "a quarter turn", "leave it out, or make the turn half-winders")
+            : Group.Read(reading, json, path, ItemFields.Blank(named), fields);
     }
 
     public static void Write(Utf8JsonWriter json, LayoutItem item)
     {
         json.WriteStartObject();
         if (item is Flight flight) foreach (var field in ItemFields.Flight) field.Write(json, flight);
-        if (item is Turn turn) foreach (var field in FieldsOf(turn)) field.Write(json, turn);
+        if (item is Turn turn) foreach (var field in ItemFields.Of(ItemFields.Word(turn))) field.Write(json, turn);
         json.WriteEndObject();
     }
 
@@ -49,22 +49,21 @@ internal static class ItemReading
         json.WriteString("title", "flight");
         Group.WriteSchema(json, new Flight(0), ItemFields.Flight);
         json.WriteEndObject();
-        WriteTurn(json, "tapered steps", "winders", ItemFields.BlankTurn);
-        WriteTurn(json, "landing", "landing", ItemFields.BlankTurn with { Kind = TurnKind.Landing, Method = "" });
+        foreach (var (kind, title) in ItemFields.Kinds.Zip(["tapered steps", "landing", "tapered steps of a half turn", "half landing"])) WriteTurn(json, title, kind);
     }
 
     public static IEnumerable<FieldDescription> Describe(string path) =>
     [
         .. ItemFields.Flight.SelectMany(f => f.Describe(Group.Join(path, f.Name), new Flight(0))),
-        .. ItemFields.Winders.SelectMany(f => f.Describe(Group.Join(path, f.Name), ItemFields.BlankTurn)),
+        .. ItemFields.All.SelectMany(f => f.Describe(Group.Join(path, f.Name), ItemFields.Blank("winders"))),
     ];
 
-    private static void WriteTurn(Utf8JsonWriter json, string title, string kind, Turn blank)
+    private static void WriteTurn(Utf8JsonWriter json, string title, string kind)
     {
         json.WriteStartObject();
         json.WriteString("title", title);
-        Group.WriteSchema(json, blank, FieldsOf(blank));
-        // Which of the two turns this shape is for.
+        Group.WriteSchema(json, ItemFields.Blank(kind), ItemFields.Of(kind));
+        // Which kind of turn this shape is for.
         json.WriteStartArray("allOf");
         json.WriteStartObject();
         json.WriteStartObject("properties");
@@ -77,19 +76,16 @@ internal static class ItemReading
         json.WriteEndObject();
     }
 
-    private static ImmutableArray<Field<Turn>> FieldsOf(Turn turn) =>
-        turn.Kind == TurnKind.Landing ? ItemFields.Landing : ItemFields.Winders;
-
     /// <summary>Reads an item after refusing the fields that belong to the other kinds of item, so that the message can say so.</summary>
     private static T ReadOnly<T>(
         JobReading reading, JsonElement json, string path, T blank, ImmutableArray<Field<T>> fields, string code, string item, string hint)
         where T : class
     {
-        var foreign = ItemFields.Winders.Select(f => f.Name).Except(fields.Select(f => f.Name)).ToHashSet();
+        var foreign = ItemFields.All.Select(f => f.Name).Except(fields.Select(f => f.Name)).ToHashSet();
         foreach (var name in foreign)
         {
             if (json.TryGetProperty(name, out _))
-                reading.Refuse(code, Group.Join(path, name), $"{item} was read with \"{name}\", which only {(item == "a landing" ? "tapered steps have" : "a turn has")}", hint);
+                reading.Refuse(code, Group.Join(path, name), $"{item} was read with \"{name}\", which only {(item == "a landing" ? "tapered steps have" : item == "a flight" ? "a turn has" : "a half turn has")}", hint);
         }
         return Group.Read(reading, json, path, blank, fields, foreign);
     }
