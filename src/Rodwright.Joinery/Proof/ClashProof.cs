@@ -78,7 +78,7 @@ internal static class ClashProof
         var area = inside.Count < 3 ? 0 : ConvexClip.Area(inside);
         var corner = a.Cuts.Concat(b.Cuts).FirstOrDefault(c => c.Kind == CutKind.CornerHousing && (c.Joint == $"{a.Id}/{b.Id}" || c.Joint == $"{b.Id}/{a.Id}"));
         if (corner is not null) area -= corner.Depth * corner.Shape.Bounds.Width;
-        return area <= LeastArea ? null : new(a.Id, b.Id, "in plan, square mm", area);
+        return area <= LeastArea || CarrierHeights.Pass(a, b, inside) ? null : new(a.Id, b.Id, "in plan, square mm", area);
     }
 
     private static List<Point2> RingOf(Part carrier)

@@ -30,27 +30,21 @@ internal static class StringMaker
     private static (Path2 Upper, Path2 Lower) EdgesOf(StairPlan plan, StringSite site, StringEdges edges)
     {
         var practice = plan.Job.Practice;
-        var (upper, lower) = (edges.Upper.Vertices.ToList(), edges.Lower.Vertices.ToList());
-        if (site.Upper.Kind == StringEndKind.CornerThrough)
-        {
-            // Runs through to the wall behind, its edges level past the corner, where the other board covers it.
-            var (c, end) = (site.Upper.At, site.Upper.At + site.Thickness);
-            upper = Then(GraphCut.Between(edges.Upper, edges.Upper.Vertices[0].At.X, c), end);
-            lower = Then(GraphCut.Between(edges.Lower, edges.Lower.Vertices[0].At.X, c), end);
-        }
-        if (site.Lower.Kind == StringEndKind.CornerLetIn)
-        {
-            var (c, start) = (site.Lower.At, site.Lower.At - practice.Corner);
-            upper = First(GraphCut.Between(edges.Upper, c, edges.Upper.Vertices[^1].At.X), start);
-            lower = First(GraphCut.Between(edges.Lower, c, edges.Lower.Vertices[^1].At.X), start);
-        }
+        var (low, high) = (site.Lower.Kind == StringEndKind.CornerLetIn, site.Upper.Kind == StringEndKind.CornerThrough);
+        var (upper, lower) = (Stretch(edges.Upper), Stretch(edges.Lower));
         if (site.Upper.Kind == StringEndKind.Head)
             upper.Add(new(new(upper[^1].At.X + practice.HeadLevel, upper[^1].At.Y)));
         return (new(upper, false), new(lower, false));
 
-        static List<Vertex2> Then(Path2 path, double to) => [.. path.Vertices, new(new(to, path.Vertices[^1].At.Y))];
-
-        static List<Vertex2> First(Path2 path, double from) => [new(new(from, path.Vertices[0].At.Y)), .. path.Vertices];
+        // At a corner it runs through to the wall behind, its edges level past the corner, where the other board covers it; the other board is let into it.
+        List<Vertex2> Stretch(Path2 edge)
+        {
+            var (from, to) = (low ? site.Lower.At : edge.Vertices[0].At.X, high ? site.Upper.At : edge.Vertices[^1].At.X);
+            List<Vertex2> stretch = low || high ? [.. GraphCut.Between(edge, from, to).Vertices] : [.. edge.Vertices];
+            if (high) stretch.Add(new(new(to + site.Thickness, stretch[^1].At.Y)));
+            if (low) stretch.Insert(0, new(new(from - practice.Corner, stretch[0].At.Y)));
+            return stretch;
+        }
     }
 
     private static Path2 Outline(StairPlan plan, StringSite site, Path2 upper, Path2 lower, ImmutableArray<StringTenon> tenons)
