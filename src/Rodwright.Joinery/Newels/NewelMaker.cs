@@ -135,15 +135,16 @@ internal static class NewelMaker
         yield return new($"haunch-{tenon.Site.Id}", CutKind.Haunch, face,
             Path2.Rectangle(left, tenon.Bottom + tenon.Third - foot, right, tenon.Top - tenon.Third - foot), tenon.Haunch + clearance, joint);
 
-        // Pegs are driven from the face behind the string, through the tenon and a little beyond.
-        var pegFace = FaceLooking(faces, back);
+        // Pegs are driven from the face behind the string, through the tenon and a little beyond; where another string stands behind it, from the string's own side as far as its back.
+        var isBeside = plan.TurnAt(site.Id) is { HasStringsSideBySide: true };
+        var pegFace = FaceLooking(faces, isBeside ? -back : back);
         var pegFrame = faces[pegFace].Frame;
         var at = site.Centre - (practice.Newel / 2 - tenon.PegBack) * along;
         var u = AcrossOf(pegFrame, at);
         var outside = pegFrame.Origin.Plan;
         // Never so deep that it meets the housings on the far side.
-        var through = Math.Abs((outside - near).Dot(back));
-        var depth = Math.Min(through + 10, Math.Max(through, practice.Newel - practice.NewelHousing - practice.Tenon.Between));
+        var through = Math.Abs((outside - (isBeside ? far : near)).Dot(back));
+        var depth = isBeside ? through : Math.Min(through + 10, Math.Max(through, practice.Newel - practice.NewelHousing - practice.Tenon.Between));
         for (var i = 0; i < 2; i++)
         {
             yield return new($"peg-{tenon.Site.Id}-{names[i]}", CutKind.Bore, pegFace,

@@ -7,6 +7,10 @@ namespace Rodwright.Joinery.Steps;
 /// <summary>Every piece's sections, worked out once from a plan (left-hand frame).</summary>
 public sealed class SectionsOfPlan
 {
+    // A piece's back meets its face within so much of its riser: four times as far as it lies behind it, and a little, mm.
+    private const double NearParts = 4;
+    private const double Near = 100;
+
     /// <summary>Works out the sections of a left-hand plan.</summary>
     public SectionsOfPlan(StairPlan plan)
     {
@@ -43,7 +47,7 @@ public sealed class SectionsOfPlan
     private static ImmutableArray<Section> Between(StairPlan plan, Boundary boundary, Point2 frontFace, Line2 front, Point2 backFace, Line2 back)
     {
         var (first, from) = FrontOn(plan, boundary, BoundaryPlaces.EdgeOf(boundary, frontFace), front);
-        var (last, to) = BackOn(boundary, Math.Max(first, BoundaryPlaces.EdgeOf(boundary, backFace)), back);
+        var (last, to) = BackOn(boundary, Math.Max(first, BoundaryPlaces.EdgeOf(boundary, backFace)), backFace, back);
         var sections = ImmutableArray.CreateBuilder<Section>();
         for (var i = first; i <= last; i++)
         {
@@ -84,12 +88,15 @@ public sealed class SectionsOfPlan
         return (edge, BoundaryPlaces.On(boundary.Edges[edge], front) ?? 0);
     }
 
-    private static (int Edge, double At) BackOn(Boundary boundary, int edge, Line2 back)
+    private static (int Edge, double At) BackOn(Boundary boundary, int edge, Point2 backFace, Line2 back)
     {
+        // A later flight's face may lie in the line's way too, but not near the riser it belongs to.
+        var near = NearParts * Math.Abs(back.LeftOf(backFace)) + Near;
         for (var i = edge; i < boundary.Edges.Length; i++)
         {
             var e = boundary.Edges[i];
             if (e.Kind == BoundaryKind.NewelJog || BoundaryPlaces.On(e, back) is not { } at || at < -Tolerance.Same) continue;
+            if (i > edge && (e.From + at * e.Along).DistanceTo(backFace) > near) continue;
             if (at <= e.Length + Tolerance.Same || i == boundary.Edges.Length - 1) return (i, at);
         }
         return (edge, BoundaryPlaces.On(boundary.Edges[edge], back) ?? boundary.Edges[edge].Length);

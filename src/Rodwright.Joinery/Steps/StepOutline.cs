@@ -47,7 +47,17 @@ internal static class StepOutline
             if (i + 1 == sections.Count) continue;
             var next = sections[i + 1];
             var nextInto = DepthInto(next, practice) * Into(next.Edge, inner);
-            if (!to.IsSame(next.Edge.From + next.From * next.Edge.Along)) continue; // a jog lies between: the edge follows it by itself
+            var begins = next.Edge.From + next.From * next.Edge.Along;
+            if (!to.IsSame(begins))
+            {
+                // A jog lies between, and the edge follows it by itself; round a newel in an outer corner it follows the newel's two faces.
+                if (Math.Abs(edge.Along.Cross(next.Edge.Along)) < 0.5 || edge.Kind != BoundaryKind.StringFace || next.Edge.Kind != BoundaryKind.StringFace) continue;
+                var out1 = (begins - to).Dot(next.Edge.Along) * next.Edge.Along;
+                yield return to;
+                yield return to + out1;
+                yield return begins;
+                continue;
+            }
             var carrierIsConvex = edge.Along.Cross(next.Edge.Along) > 0 == inner;
             // Round a newel's arris the two depths run together; in the corner of the room the square between them is left out.
             yield return carrierIsConvex ? to + into + nextInto : to;

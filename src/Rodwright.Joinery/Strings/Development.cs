@@ -75,8 +75,21 @@ public sealed record Development(
         var (from, to) = site.Reach;
         var onString = Math.Abs(site.Face.LeftOf(end)) < Tolerance.Same && s > from - Tolerance.Same
             && (site.Upper.Kind == StringEndKind.CornerThrough ? s < to - Tolerance.Same : s < to + Tolerance.Same);
-        if (!square && !onString) return null;
+        if (!square && !onString) return BeforeNewel(plan, site, riser, end, s);
         return site.Lower.Kind == StringEndKind.CornerLetIn ? Math.Max(from, s) : s;
+    }
+
+    /// <summary>
+    /// A riser in the newel at the string's upper end whose nosing stands too far in front of the newel to stop there: its tread is housed in the string too, where
+    /// the riser's face, produced, would meet it.
+    /// </summary>
+    private static double? BeforeNewel(StairPlan plan, StringSite site, RiserLine riser, Point2 end, double s)
+    {
+        var practice = plan.Job.Practice;
+        var (to, off) = (site.Reach.To, Math.Abs(site.Face.LeftOf(end)));
+        if (site.Upper.Kind != StringEndKind.Newel || s < to || s > to + practice.Newel || off < Tolerance.Same || off > practice.Newel / 2) return null;
+        if (riser.Up.Dot(site.Face.Along) < Tolerance.Same || site.Face.Cross(riser.Line) is not { } produced) return null;
+        return s - practice.Nosing / riser.Up.Dot(site.Face.Along) < to - practice.NosingPastNewel ? site.Face.Station(produced) : null;
     }
 
     private static PitchPoint Point(StairPlan plan, int riser, double s) => new(riser, new(s, riser * plan.Rise));

@@ -25,6 +25,15 @@ internal static class PegPlaces
     {
         var peg = tenon.Practice.Peg;
         if (other.Bottom > tenon.Top + peg || other.Top < tenon.Bottom - peg) return tenon;
+        if (plan.TurnAt(tenon.Newel) is { HasStringsSideBySide: true } turn)
+        {
+            // Driven from the string's own side: in front of the riser housed there, above or below the treads.
+            var free = plan.Job.Practice.Newel / 2 - Math.Max(turn.FirstRiser, turn.LastRiser) - peg / 2 - Clear;
+            var treads = new[] { turn.FirstLine - 1, turn.FirstLine, turn.LastLine }
+                .Select(k => (k * plan.Rise - plan.Job.Practice.Tread - peg / 2 - Clear, k * plan.Rise + peg / 2 + Clear)).ToList();
+            var beside = tenon.Tenons.Select(t => Free((t.Bottom + t.Top) / 2, t.Bottom + peg / 2 + 2, t.Top - peg / 2 - 2, treads)).ToArray();
+            return free < peg / 2 + 4 ? tenon : tenon with { PegBack = Math.Min(tenon.PegBack, free), PegHeights = [.. beside.Select((z, i) => z ?? tenon.PegHeights[i])] };
+        }
         // Room between the newel's face and the other string's mortice, for the whole peg.
         var room = plan.Job.Practice.Newel / 2 - other.Site.Thickness / 2 - tenon.Practice.Between - peg / 2;
         var nearest = peg / 2 + 4;

@@ -79,7 +79,7 @@ internal static class TenonMaker
         double BesideOther(StringTenon t)
         {
             var other = tenons.Find(o => o.Newel == t.Newel && !ReferenceEquals(o, t));
-            if (!t.IsUpper || other is null || other.Bottom > t.Top + 1 || other.Top < t.Bottom - 1) return t.Length;
+            if (!t.IsUpper || other is null || plan.TurnAt(t.Newel) is { HasStringsSideBySide: true } || other.Bottom > t.Top + 1 || other.Top < t.Bottom - 1) return t.Length;
             // The mortice is deeper than the tenon: at least a millimetre stays between it and the other one.
             var free = practice.Newel / 2 - other.Site.Thickness / 2 - Math.Max(practice.Tenon.Between, practice.Tenon.MorticeClearance + 1);
             return Math.Min(t.Length, free);

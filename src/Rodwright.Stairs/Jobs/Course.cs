@@ -10,6 +10,9 @@ namespace Rodwright.Stairs.Jobs;
 /// <param name="Turns">Turns from the bottom up.</param>
 public sealed record Course(ImmutableArray<int> Goings, ImmutableArray<Turn> Turns)
 {
+    /// <summary>Of each flight, what its sides were said to be; goings are in <see cref="Goings"/>.</summary>
+    public ImmutableArray<Flight> Sides { get; init; } = [.. Goings.Select(g => new Flight(g))];
+
     /// <summary>Steps of flights and turns together.</summary>
     public int Steps => Goings.Sum() + Turns.Sum(t => t.Steps);
 
@@ -20,7 +23,7 @@ public sealed record Course(ImmutableArray<int> Goings, ImmutableArray<Turn> Tur
         {
             for (var i = 0; i < Goings.Length; i++)
             {
-                yield return new Flight(Goings[i]);
+                yield return Sides[i] with { Goings = Goings[i] };
                 if (i < Turns.Length) yield return Turns[i];
             }
         }
@@ -29,10 +32,14 @@ public sealed record Course(ImmutableArray<int> Goings, ImmutableArray<Turn> Tur
     /// <summary>Reads the sequence of a layout.</summary>
     public static Course Of(Layout layout)
     {
-        var (goings, turns) = (new List<int> { 0 }, new List<Turn>());
+        var (goings, turns, sides) = (new List<int> { 0 }, new List<Turn>(), new List<Flight> { new(0) });
         foreach (var item in layout.Sequence)
         {
-            if (item is Flight flight) goings[^1] += flight.Goings;
+            if (item is Flight flight)
+            {
+                goings[^1] += flight.Goings;
+                sides[^1] = flight;
+            }
             else if (item is Turn turn)
             {
                 if (turns.Count > 0 && goings[^1] == 0 && IsOneTurn(layout, turns[^1], turn))
@@ -42,9 +49,10 @@ public sealed record Course(ImmutableArray<int> Goings, ImmutableArray<Turn> Tur
                 }
                 turns.Add(turn);
                 goings.Add(0);
+                sides.Add(new(0));
             }
         }
-        return new([.. goings], [.. turns]);
+        return new([.. goings], [.. turns]) { Sides = [.. sides] };
     }
 
     private static bool IsOneTurn(Layout layout, Turn a, Turn b) =>

@@ -138,9 +138,6 @@ public static class JobCodes
     /// <summary>Strings that leave no room between them.</summary>
     public const string Width = "RW1051";
 
-    /// <summary>The outer side of a turn left open.</summary>
-    public const string OpenOutside = "RW1052";
-
     /// <summary>A nosing as deep as the going.</summary>
     public const string Nosing = "RW1053";
 

@@ -13,6 +13,12 @@ public abstract record LayoutItem
 /// <param name="Goings">0 to 60.</param>
 public sealed record Flight(int Goings) : LayoutItem
 {
+    /// <summary>What stands on its left going up; null for what the layout implies.</summary>
+    public SideKind? Left { get; init; }
+
+    /// <summary>What stands on its right going up; null for what the layout implies.</summary>
+    public SideKind? Right { get; init; }
+
     /// <inheritdoc/>
     public override int Steps => Goings;
 }

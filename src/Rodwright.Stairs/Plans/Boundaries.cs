@@ -20,7 +20,7 @@ internal static class Boundaries
             else if (turn.Quarters == 2)
             {
                 var across = runs.First(r => r.Leg is null && r.FirstRiser == turn.FirstLine && r.LastRiser == turn.LastLine);
-                edges.Add(Face(across.Face.At(across.Lower.At), across.Face.At(across.Upper.At), across));
+                AddAcross(shape, turn, across, edges);
             }
         }
         return new(edges);
@@ -45,6 +45,22 @@ internal static class Boundaries
         edges.Add(Newel(leg.At(face, to), leg.At(upper, to), BoundaryKind.NewelJog, run.Upper.Newel, run.Side));
         if (leg.Index == shape.Legs.Length - 1)
             edges.Add(Newel(leg.At(upper, to), leg.At(upper, to + 2 * h), BoundaryKind.NewelFace, run.Upper.Newel, run.Side));
+    }
+
+    /// <summary>The wall across a half turn; where that side is open, the faces of the two corner newels with it.</summary>
+    private static void AddAcross(PlanShape shape, TurnShape turn, Run run, List<BoundaryEdge> edges)
+    {
+        if (run.Lower.Kind != RunEndKind.Newel)
+        {
+            edges.Add(Face(run.Face.At(run.Lower.At), run.Face.At(run.Upper.At), run));
+            return;
+        }
+        var h = shape.HalfNewel;
+        var (from, to) = (run.Face.At(run.Lower.At + h), run.Face.At(run.Upper.At - h));
+        var arris = shape.OuterCentre(turn) - h;
+        edges.Add(Newel(turn.Frame.World(new(arris, arris)), from, BoundaryKind.NewelJog, run.Lower.Newel, run.Side));
+        edges.Add(Face(from, to, run));
+        edges.Add(Newel(to, turn.Frame.World(new(-arris - turn.Between, arris)), BoundaryKind.NewelJog, run.Upper.Newel, run.Side));
     }
 
     /// <summary>The faces a turn's newel shows to the stair, and the edge of a half landing between two of them.</summary>

@@ -16,4 +16,11 @@ internal static class Ids
         var number = shape.Turns.Length == 1 ? "" : "-" + Number.Print(turn + 1, 0);
         return shape.Turns[turn].Between == 0 ? "newel-turn" + number : $"newel-turn{number}-{(last ? "upper" : "lower")}";
     }
+
+    /// <summary>The newel at the outer corner of a turn that is open there; the second one of a half turn, where asked for.</summary>
+    public static string Outer(PlanShape shape, int turn, bool last)
+    {
+        var number = shape.Turns.Length == 1 ? "" : "-" + Number.Print(turn + 1, 0);
+        return shape.Turns[turn].Quarters == 1 ? "newel-corner" + number : $"newel-corner{number}-{(last ? "upper" : "lower")}";
+    }
 }

@@ -6,7 +6,7 @@ namespace Rodwright.Stairs.Plans;
 /// <param name="Id">newel-1 is the lowest on the inner side.</param>
 /// <param name="Name">In words: "bottom newel", "turn newel", "top newel".</param>
 /// <param name="Mark">N1, N2 ...</param>
-/// <param name="Role">Bottom, turn or top.</param>
+/// <param name="Role">Bottom, turn, corner or top.</param>
 /// <param name="Centre">Centre in plan.</param>
 /// <param name="Inner">Whether it stands on the inner side.</param>
 public sealed record NewelSite(string Id, string Name, string Mark, NewelRole Role, Point2 Centre, bool Inner)
@@ -23,6 +23,9 @@ public enum NewelRole
 
     /// <summary>At the inner corner of a turn.</summary>
     Turn,
+
+    /// <summary>At the outer corner of a turn that is open there.</summary>
+    Corner,
 
     /// <summary>At the upper floor.</summary>
     Top,

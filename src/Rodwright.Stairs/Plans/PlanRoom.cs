@@ -91,13 +91,30 @@ internal static class PlanRoom
             if (shape.Legs[turn.Index].Goings == 0 && turn.Index == 0 && turn.Found.FirstRiser > h) Past("firstRiser", turn.Found.FirstRiser, "before");
             if (shape.Legs[turn.Index + 1].Goings == 0 && turn.Index == shape.Turns.Length - 1 && turn.Found.LastRiser > h) Past("lastRiser", turn.Found.LastRiser, "after");
         }
+        foreach (var turn in shape.Turns.Where(t => !t.IsLanding && shape.HasOuterNewel(t))) AtCorner(turn);
         return findings.ToImmutable();
+
+        // The newel at an outer corner takes strings, not risers: a riser's end, its nosing and its back keep clear of it.
+        void AtCorner(TurnShape turn)
+        {
+            var reach = shape.OuterCentre(turn) - h - shape.Job.Practice.Cover;
+            foreach (var line in RiserLines.Of(shape)[(turn.FirstLine - 1)..turn.LastLine])
+            {
+                var end = turn.Frame.Local(turn.Hand == Hand.Left ? line.Outer : line.Inner);
+                if (turn.Quarters == 2) end = new(Math.Abs(end.X + turn.Between / 2) - turn.Between / 2, end.Y);
+                if (end.X < reach || end.Y < reach) continue;
+                findings.Add(new("RW2007", Severity.Error, "layout.sequence",
+                    $"riser {line.Number} runs into the newel at the open outer corner of turn {turn.Index + 1}, which takes no risers",
+                    "an odd number of tapered steps, so that the corner lies within one of them; or a wall at the outside of the turn"));
+                return;
+            }
+        }
 
         void Between(Leg leg, Hand side)
         {
             var (before, after) = (leg.Index > 0 ? shape.Turns[leg.Index - 1] : null, leg.Index < shape.Turns.Length ? shape.Turns[leg.Index] : null);
-            var lower = before is null ? shape.IsOpen(side) : before.Hand == side;
-            var upper = after is null ? shape.IsOpen(side) : after.Hand == side;
+            var lower = before is null ? shape.IsOpen(leg.Index, side) : before.Hand == side;
+            var upper = after is null ? shape.IsOpen(leg.Index, side) : after.Hand == side;
             // A flight of no steps at an end of the stair has no string on the turn's own side; a wall string may end at a newel as short as it likes.
             if (!lower || !upper || (leg.Goings == 0 && ((before is null && upper) || (after is null && lower)))) return;
             var centres = (after is null ? leg.End : leg.End + after.Found.FirstRiser) - (before is null ? leg.Start : 0);

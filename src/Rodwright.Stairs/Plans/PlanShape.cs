@@ -35,8 +35,32 @@ internal sealed record PlanShape
 
     public int Risers => Legs[^1].LastRiser;
 
-    /// <summary>Whether a side of the stair is open.</summary>
-    public bool IsOpen(Hand side) => (side == Hand.Left ? Job.InnerSide : Job.OuterSide) == SideKind.Open;
+    /// <summary>What was said of the sides of each flight.</summary>
+    public required ImmutableArray<Flight> Sides { get; init; }
+
+    /// <summary>
+    /// Whether a side of a flight is open: as the flight itself says; otherwise on the outside of a turn as the stair's outer side, and elsewhere, on the inside of
+    /// one, as its inner side.
+    /// </summary>
+    public bool IsOpen(int leg, Hand side)
+    {
+        var isHand = side == Hand.Left;
+        // The job's own left is the plan's left only where the job's hand is left.
+        if ((isHand == (Job.Layout.Hand == Hand.Left) ? Sides[leg].Left : Sides[leg].Right) is { } own) return own == SideKind.Open;
+        var beside = new[] { leg > 0 ? Turns[leg - 1] : null, leg < Turns.Length ? Turns[leg] : null }.OfType<TurnShape>().ToList();
+        if (beside.Count == 0) return (isHand ? Job.InnerSide : Job.OuterSide) == SideKind.Open;
+        return (beside.Any(t => t.Hand != side) ? Job.OuterSide : Job.InnerSide) == SideKind.Open;
+    }
+
+    /// <summary>Whether a newel stands at the outer corner of a turn: where a flight beside it is open there.</summary>
+    public bool HasOuterNewel(TurnShape turn)
+    {
+        var far = turn.Hand == Hand.Left ? Hand.Right : Hand.Left;
+        return IsOpen(turn.Index, far) || IsOpen(turn.Index + 1, far);
+    }
+
+    /// <summary>From the newel's centre to that of a newel at the outer corner, across and along.</summary>
+    public double OuterCentre(TurnShape turn) => turn.Site.OuterFace + ThicknessOf(turn.Hand == Hand.Left ? Hand.Right : Hand.Left) / 2;
 
     public double ThicknessOf(Hand side) => side == Hand.Left ? LeftThickness : RightThickness;
 

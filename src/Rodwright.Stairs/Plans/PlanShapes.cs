@@ -17,7 +17,7 @@ internal static class PlanShapes
         var shape = new PlanShape
         {
             Job = job, Regulation = regulation, HalfNewel = job.Practice.Newel / 2, LeftThickness = left, RightThickness = right, ClearWidth = job.Width - left - right,
-            Inset = inset, Legs = [], Turns = [],
+            Inset = inset, Legs = [], Turns = [], Sides = course.Sides,
         };
         var legs = ImmutableArray.CreateBuilder<Leg>();
         var turns = ImmutableArray.CreateBuilder<TurnShape>();

@@ -14,6 +14,9 @@ namespace Rodwright.Stairs.Plans;
 /// <param name="LastRiser">The last.</param>
 internal sealed record Run(Hand Side, Line2 Face, RunEnd Lower, RunEnd Upper, bool Carries, Leg? Leg, int FirstRiser, int LastRiser)
 {
+    /// <summary>Whether it is open rather than against a wall.</summary>
+    public bool IsOpen { get; init; }
+
     /// <summary>Id of its string; given once all are known.</summary>
     public string Id { get; init; } = "";
 }

@@ -18,7 +18,7 @@ internal static class Runs
         ImmutableArray<Run> Named(List<Run> runs) => [.. runs.Select(run =>
         {
             if (!run.Carries) return run;
-            var open = shape.IsOpen(run.Side);
+            var open = run.IsOpen;
             return run with { Id = $"{(open ? "newel-string" : "wall-string")}-{++counts[open]}" };
         })];
     }
@@ -29,7 +29,7 @@ internal static class Runs
         foreach (var leg in shape.Legs)
         {
             if (Along(shape, leg, side) is { } run) runs.Add(run);
-            if (leg.Index < shape.Turns.Length && shape.Turns[leg.Index] is { Quarters: 2 } turn && turn.Hand != side) runs.Add(Across(turn, side));
+            if (leg.Index < shape.Turns.Length && shape.Turns[leg.Index] is { Quarters: 2 } turn && turn.Hand != side) runs.Add(Across(shape, turn, side));
         }
         return runs;
     }
@@ -43,7 +43,10 @@ internal static class Runs
         var face = new Line2(leg.At(shape.FaceX(side), 0), leg.Along);
         var carries = leg.Goings > 0 || Winds(before) || Winds(after);
         return new(side, face, Lower(), Upper(), carries, leg, before is { IsLanding: false } ? before.FirstLine : leg.FirstRiser,
-            after is { IsLanding: false } ? after.LastLine : leg.LastRiser);
+            after is { IsLanding: false } ? after.LastLine : leg.LastRiser)
+        {
+            IsOpen = Open(),
+        };
 
         bool Winds(TurnShape? turn) => turn is { IsLanding: false };
 
@@ -51,6 +54,7 @@ internal static class Runs
         {
             if (before is null) return Open() ? Newel(0, Ids.Bottom(side)) : new(RunEndKind.Floor, leg.Start, "", leg.Start, 0);
             if (before.Hand == side) return Newel(0, Ids.Turn(shape, before.Index, last: true));
+            if (shape.HasOuterNewel(before)) return Newel(-shape.OuterCentre(before), Ids.Outer(shape, before.Index, last: true));
             var corner = -before.Site.OuterFace;
             return before.IsLanding ? new(RunEndKind.Landing, corner, "", leg.Start, before.FirstLine * shape.Job.Rise) : new(RunEndKind.Corner, corner, "", corner, 0);
         }
@@ -60,22 +64,30 @@ internal static class Runs
             if (after is null) return Open() ? Newel(leg.End, Ids.Top(side)) : new(RunEndKind.Floor, leg.End, "", leg.End, leg.LastRiser * shape.Job.Rise);
             var centre = leg.End + after.Found.FirstRiser;
             if (after.Hand == side) return Newel(centre, Ids.Turn(shape, after.Index, last: false));
+            if (shape.HasOuterNewel(after)) return Newel(centre + shape.OuterCentre(after), Ids.Outer(shape, after.Index, last: false));
             var corner = centre + after.Site.OuterFace;
             return after.IsLanding ? new(RunEndKind.Landing, corner, "", leg.End, leg.LastRiser * shape.Job.Rise) : new(RunEndKind.Corner, corner, "", corner, 0);
         }
 
-        bool Open() => shape.IsOpen(side);
+        bool Open() => shape.IsOpen(leg.Index, side);
 
         RunEnd Newel(double at, string id) => new(RunEndKind.Newel, at, id, at, 0);
     }
 
     /// <summary>Along the wall across a half turn, between its two corners.</summary>
-    private static Run Across(TurnShape turn, Hand side)
+    private static Run Across(PlanShape shape, TurnShape turn, Hand side)
     {
         var (o, w) = (turn.Site.OuterFace, turn.Between);
         var (from, to) = (turn.Frame.World(new(o, o)), turn.Frame.World(new(-o - w, o)));
         var kind = turn.IsLanding ? RunEndKind.Landing : RunEndKind.Corner;
         var length = from.DistanceTo(to);
-        return new(side, Line2.Between(from, to), new(kind, 0, "", 0, 0), new(kind, length, "", length, 0), !turn.IsLanding, null, turn.FirstLine, turn.LastLine);
+        var (lower, upper) = (new RunEnd(kind, 0, "", 0, 0), new RunEnd(kind, length, "", length, 0));
+        if (shape.HasOuterNewel(turn))
+        {
+            var beyond = shape.OuterCentre(turn) - o;
+            lower = new(RunEndKind.Newel, -beyond, Ids.Outer(shape, turn.Index, last: false), -beyond, 0);
+            upper = new(RunEndKind.Newel, length + beyond, Ids.Outer(shape, turn.Index, last: true), length + beyond, 0);
+        }
+        return new(side, Line2.Between(from, to), lower, upper, !turn.IsLanding, null, turn.FirstLine, turn.LastLine) { IsOpen = shape.HasOuterNewel(turn) };
     }
 }

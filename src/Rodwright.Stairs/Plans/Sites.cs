@@ -24,6 +24,14 @@ internal static class Sites
             Add(Ids.Turn(shape, turn.Index, last: true), "upper " + name, NewelRole.Turn, turn.LastCentre, turn.Hand == Hand.Left);
         }
         End(Hand.Left, "", isTop: true);
+        foreach (var turn in shape.Turns.Where(shape.HasOuterNewel))
+        {
+            var name = shape.Turns.Length == 1 ? "newel at the outer corner" : $"newel at the outer corner of the {Ordinal(turn.Index)} turn";
+            var o = shape.OuterCentre(turn);
+            Add(Ids.Outer(shape, turn.Index, last: false), turn.Quarters == 1 ? name : "lower " + name, NewelRole.Corner, turn.Frame.World(new(o, o)), turn.Hand != Hand.Left);
+            if (turn.Quarters == 2)
+                Add(Ids.Outer(shape, turn.Index, last: true), "upper " + name, NewelRole.Corner, turn.Frame.World(new(-o - turn.Between, o)), turn.Hand != Hand.Left);
+        }
         End(Hand.Right, ", other side", isTop: false);
         End(Hand.Right, ", other side", isTop: true);
         return [.. sites];
@@ -33,7 +41,7 @@ internal static class Sites
         {
             var leg = isTop ? shape.Legs[^1] : shape.Legs[0];
             var turn = isTop ? shape.Turns.LastOrDefault() : shape.Turns.FirstOrDefault();
-            if (!shape.IsOpen(side) || (leg.Goings == 0 && turn?.Hand == side)) return;
+            if (!shape.IsOpen(leg.Index, side) || (leg.Goings == 0 && turn?.Hand == side)) return;
             var at = leg.At(shape.CentreX(side), isTop ? leg.End : leg.Start);
             if (isTop) Add(Ids.Top(side), "top newel" + words, NewelRole.Top, at, side == Hand.Left);
             else Add(Ids.Bottom(side), "bottom newel" + words, NewelRole.Bottom, at, side == Hand.Left);
@@ -61,7 +69,7 @@ internal static class Sites
 
     private static StringSite Site(PlanShape shape, Run run, double zero)
     {
-        var isWall = !shape.IsOpen(run.Side);
+        var isWall = !run.IsOpen;
         var board = isWall ? shape.Job.Practice.WallString : shape.Job.Practice.NewelString;
         var half = shape.HalfNewel;
         var reach = (run.Lower.StringAt - zero + (run.Lower.Kind == RunEndKind.Newel ? half : 0), run.Upper.StringAt - zero - (run.Upper.Kind == RunEndKind.Newel ? half : 0));

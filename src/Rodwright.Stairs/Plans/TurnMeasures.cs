@@ -35,7 +35,7 @@ internal static class TurnMeasures
                 along,
                 nearA.DistanceTo(nearB),
                 along + shape.Job.Practice.Nosing,
-                StationOn(far, farB) - StationOn(far, farA),
+                far.FaceLength(StationOn(far, farA), StationOn(far, farB)),
                 Angle.FromRadians(Math.Abs(Angle.Atan2(a.Up.Cross(b.Up), a.Up.Dot(b.Up))))));
         }
         var ids = new[] { Ids.Turn(shape, turn.Index, last: false), Ids.Turn(shape, turn.Index, last: true) };

@@ -38,6 +38,9 @@ public sealed record TurnPlan(
     /// <summary>Radius of the walking line's arc, mm.</summary>
     public double WalkingRadius => Site.Walking;
 
+    /// <summary>Whether its two strings pass one another side by side at one newel: a half turn round a well that the newel fills.</summary>
+    public bool HasStringsSideBySide => Site is { Quarters: 2, Between: 0 } && Turn.Well != 0 && (Kind == TurnKind.Landing || Turn.Well > 0);
+
     /// <summary>The walking line through the turn, in its frame, from the first riser to the last.</summary>
     public WalkingPath Path => WalkingPath.Of(Site, FirstRiser, LastRiser);
 

@@ -24,6 +24,9 @@ public sealed record TurnSetting(double FirstRiser, double LastRiser, int Steps)
     /// <summary>Thickness of the risers, mm: past the newel their backs keep the cover too.</summary>
     public double Riser { get; init; }
 
+    /// <summary>How far nosings stand in front of their risers, mm.</summary>
+    public double Nosing { get; init; }
+
     /// <summary>Steps that taper, those shared with the flights counted.</summary>
     public int Tapered => Before + Steps + After;
 

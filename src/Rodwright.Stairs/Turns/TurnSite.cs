@@ -39,7 +39,7 @@ public sealed record TurnSite(double HalfNewel, double InnerFace, double OuterFa
     public double OnNarrowLine(Point2 p)
     {
         var h = HalfNewel;
-        if (Quarters == 2 && p.X <= -h + Tolerance.Same && p.Y < h - Tolerance.Same) return 4 * h - p.Y;
+        if (Quarters == 2 && p.X < 0 && p.Y < h - Tolerance.Same) return 4 * h - p.Y;
         if (p.Y < h - Tolerance.Same && p.X > -h) return p.Y;
         return 2 * h - p.X;
     }

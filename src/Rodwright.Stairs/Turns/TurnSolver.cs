@@ -71,10 +71,10 @@ public static class TurnSolver
             double Stretch(double e)
             {
                 var (first, last) = At(e);
-                var path = WalkingPath.Of(site, first + turn.SharedBefore * straight, last + turn.SharedAfter * straight);
-                return measure == GoingMeasure.Chord
-                    ? path.EqualChord(turn.Tapered, turn.SharedBefore * straight, path.Length - turn.SharedAfter * straight)
-                    : (path.Length - (turn.SharedBefore + turn.SharedAfter) * straight) / turn.Tapered;
+                var setting = Setting(turn, first, last, practice, straight, wanted.Narrow);
+                var stations = WalkingPath.Of(site, setting.First, setting.Last).Shared(setting);
+                var (from, to) = (stations[turn.SharedBefore], stations[^(turn.SharedAfter + 1)]);
+                return measure == GoingMeasure.Chord ? WalkingPath.Of(site, setting.First, setting.Last).EqualChord(turn.Tapered, from, to) : (to - from) / turn.Tapered;
             }
 
             // A side without a shared step keeps its square riser on the newel.
@@ -108,7 +108,7 @@ public static class TurnSolver
     /// <summary>What a turn's lines are laid from, once its offsets are known.</summary>
     internal static TurnSetting Setting(Turn turn, double first, double last, Practice practice, double straight, double narrow) => new(first, last, turn.Tapered)
     {
-        Before = turn.SharedBefore, After = turn.SharedAfter, Going = straight, Narrow = narrow, Cover = practice.Cover, Riser = practice.Riser,
+        Before = turn.SharedBefore, After = turn.SharedAfter, Going = straight, Narrow = narrow, Cover = practice.Cover, Riser = practice.Riser, Nosing = practice.Nosing,
     };
 
     /// <summary>What decided the offsets, what the job fixes named first.</summary>

@@ -82,6 +82,22 @@ public sealed record WalkingPath(double Radius, double FirstRiser, double LastRi
         }
     }
 
+    /// <summary>The same line walked the other way.</summary>
+    public WalkingPath Reversed => this with { FirstRiser = LastRiser, LastRiser = FirstRiser };
+
+    /// <summary>Where the risers of a turn stand that shares its taper with steps of the flights: stepped with the flights' going from both ends, the turn between them in equal chords.</summary>
+    public double[] Shared(TurnSetting setting)
+    {
+        var stations = new double[setting.Tapered + 1];
+        for (var j = 1; j <= setting.Before; j++) stations[j] = Step(stations[j - 1], setting.Going);
+        var back = 0.0;
+        stations[^1] = Length;
+        for (var j = 1; j <= setting.After; j++) stations[^(j + 1)] = Length - (back = Reversed.Step(back, setting.Going));
+        var chord = EqualChord(setting.Steps, stations[setting.Before], stations[^(setting.After + 1)]);
+        for (var j = 1; j < setting.Steps; j++) stations[setting.Before + j] = Step(stations[setting.Before + j - 1], chord);
+        return stations;
+    }
+
     /// <summary>The station nearest a point on the line, for points on it.</summary>
     public double StationOf(Point2 p)
     {

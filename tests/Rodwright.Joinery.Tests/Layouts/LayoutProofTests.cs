@@ -24,7 +24,13 @@ public class LayoutProofTests
         { "three turns", $$"""[ { "flight": 2 }, {{Kite}}, { "flight": 2 }, {{Kite}}, { "flight": 2 }, { "turn": "landing" }, { "flight": 2 } ]""" },
         { "balanced quarter turn", """[ { "flight": 4 }, { "turn": "winders", "steps": 3, "method": "balanced-progression", "sharedBefore": 2, "sharedAfter": 2 }, { "flight": 5 } ]""" },
         { "balanced by the harrow", """[ { "flight": 4 }, { "turn": "winders", "steps": 4, "method": "balanced-harrow", "sharedBefore": 3, "sharedAfter": 3 }, { "flight": 4 } ]""" },
-        { "balanced half turn", """[ { "flight": 4 }, { "turn": "half-winders", "steps": 5, "method": "balanced-angle", "sharedBefore": 3, "sharedAfter": 3 }, { "flight": 4 } ]""" },
+        { "balanced half turn", """[ { "flight": 4 }, { "turn": "half-winders", "steps": 5, "method": "balanced-progression", "sharedBefore": 3, "sharedAfter": 3, "well": 36 }, { "flight": 4 } ]""" },
+        { "an open outer corner", $$"""[ { "flight": 4, "right": "open", "left": "open" }, {{Kite}}, { "flight": 5, "right": "open", "left": "open" } ]""" },
+        { "open first, walled after", $$"""[ { "flight": 4, "right": "open", "left": "open" }, {{Kite}}, { "flight": 5 } ]""" },
+        { "a half turn in the middle of a room", """[ { "flight": 4, "right": "open", "left": "open" }, { "turn": "half-landing", "well": 300 }, { "flight": 5, "right": "open", "left": "open" } ]""" },
+        { "walled on both sides", $$"""[ { "flight": 4, "left": "wall", "right": "wall" }, {{Kite}}, { "flight": 5, "left": "wall", "right": "wall" } ]""" },
+        { "one flight open on both sides", """[ { "flight": 12, "left": "open", "right": "open" } ]""" },
+        { "right then left at once", """[ { "flight": 4 }, { "turn": "landing", "hand": "right" }, { "turn": "landing", "hand": "left" }, { "flight": 5 } ]""" },
     };
 
     [Theory, MemberData(nameof(Layouts))]

@@ -127,7 +127,6 @@ internal static class BadInputs
         Spoilt("a rise for giants", "[2600]", "[3910]", "RW1050", "survey.floorToFloor"),
         Spoilt("a rise for mice", "[2600]", "[1000]", "RW1050", "survey.floorToFloor"),
         Spoilt("strings that fill the width", "\"width\": 860", "\"width\": 250", "RW1051", "width"),
-        Spoilt("an open side outside the turn", "\"right\": \"wall\"", "\"right\": \"open\"", "RW1052", "sides"),
         new("a nosing as deep as the going", Small("\"nosing\": 60"), "RW1053", "practice.nosing"),
         new("a tread wedge too long behind a thick riser", Small("\"riser\": 50", going: 60, wedge: 20), "RW1056", "practice.treadWedge.length"),
         Spoilt("a tread wedge longer than the going", "\"treadWedge\": { \"length\": 150", "\"treadWedge\": { \"length\": 189", "RW1056", "practice.treadWedge.length"),

@@ -26,7 +26,6 @@ internal static class StairChecks
         new(JobCodes.TooManySteps, "layout.sequence", ["layout.sequence"], TooManySteps),
         new(JobCodes.Rise, "survey.floorToFloor", ["survey.floorToFloor", "survey.tolerance", "layout.sequence", "modelScale"], Rise),
         new(JobCodes.Width, "width", ["width", "sides", "layout", "modelScale", "practice.wallString.thickness", "practice.newelString.thickness"], Width),
-        new(JobCodes.OpenOutside, "sides", ["sides", "layout"], OpenOutside),
     ];
 
     private static Pinch? Disagree(Job job) => job.Survey.Spread <= job.Survey.Tolerance ? null : new(
@@ -71,10 +70,4 @@ internal static class StairChecks
     }
 
     private static double Thickness(Job job, SideKind side) => side == SideKind.Wall ? job.Practice.WallString.Thickness : job.Practice.NewelString.Thickness;
-
-    private static Pinch? OpenOutside(Job job) => job.Layout.Turn is null || job.OuterSide == SideKind.Wall ? null : new(
-        $"the outer side of the turn, the {(job.Layout.Hand == Hand.Left ? "right" : "left")}, is open; this version sets out turns whose outer side is walled",
-        $"make the {(job.Layout.Hand == Hand.Left ? "right" : "left")} side wall, or turn the stair the other way",
-        Remedy.Of("the outer side of the turn walled", FieldChange.To(job.Layout.Hand == Hand.Left ? "sides.right" : "sides.left", "wall")),
-        Remedy.Of("the stair turned the other way", FieldChange.To("layout.hand", job.Layout.Hand == Hand.Left ? "right" : "left")));
 }

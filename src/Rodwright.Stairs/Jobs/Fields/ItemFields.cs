@@ -11,13 +11,22 @@ internal static class ItemFields
 
     private static ImmutableArray<string> Hands { get; } = ["left", "right"];
 
+    /// <summary>Words for what stands on a side, in the order of <see cref="SideKind"/>.</summary>
+    public static ImmutableArray<string> SideWords { get; } = ["wall", "open"];
+
     private static NumberRule Offset { get; } = new(0, 1000, "mm");
 
     public static ImmutableArray<Field<Flight>> Flight { get; } =
     [
         new NumberField<Flight>("flight", "number of goings", new(0, 60, "", Whole: true) { AboveCode = JobCodes.TooManySteps },
-            "parallel goings of the flight, 0 to 60; 0 only next to a turn", f => f.Goings, (f, v) => new((int)v), required: true),
+            "parallel goings of the flight, 0 to 60; 0 only next to a turn", f => f.Goings, (f, v) => f with { Goings = (int)v }, required: true),
+        new ChoiceField<Flight>("left", "left side of the flight", SideWords, JobCodes.Side, "side",
+            "open or wall, on the left going up; left out, the outside of a turn is as the stair's outer side, the inside as its inner side", f => Word(f.Left), (f, v) => f with { Left = (SideKind)SideWords.IndexOf(v) }),
+        new ChoiceField<Flight>("right", "right side of the flight", SideWords, JobCodes.Side, "side",
+            "open or wall, on the right going up; left out, the outside of a turn is as the stair's outer side, the inside as its inner side", f => Word(f.Right), (f, v) => f with { Right = (SideKind)SideWords.IndexOf(v) }),
     ];
+
+    private static string Word(SideKind? side) => side is { } kind ? SideWords[(int)kind] : "";
 
     private static Field<Turn> Kind { get; } = new ChoiceField<Turn>("turn", "kind of turn", Kinds, JobCodes.Turn, "turn",
         "winders: tapered steps round the newel; landing: a square quarter landing; half-winders and half-landing: the same for half a turn", Word,

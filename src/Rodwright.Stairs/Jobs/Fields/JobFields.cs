@@ -7,7 +7,7 @@ namespace Rodwright.Stairs.Jobs.Fields;
 public static class JobFields
 {
     private static readonly ImmutableArray<string> Hands = ["left", "right"];
-    private static readonly ImmutableArray<string> SideKinds = ["wall", "open"];
+    private static readonly ImmutableArray<string> SideKinds = ItemFields.SideWords;
 
     /// <summary>A job before its fields are read: its required values are placeholders that never leave the reader.</summary>
     internal static Job Blank { get; } = new()
