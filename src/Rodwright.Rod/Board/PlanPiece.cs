@@ -33,10 +33,14 @@ internal static class PlanPiece
         var plan = view.Stair.Plan;
         foreach (var part in view.Stair.Kit.Parts.Where(p => p.Kind is PartKind.Tread or PartKind.TaperedTread or PartKind.NosingPiece).OrderBy(p => p.Step))
         {
-            if (plan.Steps[part.Step - 1] is StepKind.Landing && plan.Turn is not null)
+            if (plan.Steps[part.Step - 1] is StepKind.Landing && plan.TurnOf(part.Step) is { } turn)
             {
                 var (from, to) = (plan.Riser(part.Step), plan.Riser(part.Step + 1));
-                yield return Area(Path2.Polygon(from.Inner, from.Outer, plan.Outer.Edges[0].To, to.Outer, to.Inner), ThingId.Landing);
+                Point2[] round =
+                [
+                    TurnPlaces.Near(plan, turn, from), TurnPlaces.Far(plan, turn, from), .. TurnPlaces.Corners(turn), TurnPlaces.Far(plan, turn, to), TurnPlaces.Near(plan, turn, to),
+                ];
+                yield return Area(Path2.Polygon(round), ThingId.Level(plan, part.Step));
             }
             yield return Area(Footprint.Of(part), part.Id);
         }

@@ -11,7 +11,7 @@ internal static class StringPiece
     {
         var lettering = BoardBench.Lettering;
         var first = view.Boards[0];
-        var title = view.Boards.Length > 1 ? "Wall strings in development" : Sentence.Begin(first.Part.Name);
+        var title = Sentence.Begin(view.Title);
         var kind = first.Site.IsWall ? BoardPieceKind.WallString : BoardPieceKind.NewelString;
         return PieceDraft.Draw(
             bench, new(first.Part.Id, string.Join(", ", view.Parts.Select(p => p.Mark)), title, kind, [.. view.Parts.Select(p => p.Id)]),

@@ -85,8 +85,10 @@ internal sealed class BookletPictures
     /// <summary>Only the turn, for its tapered risers.</summary>
     private Box2? Turn(Stage stage)
     {
-        if (stair.Plan.Turn is not { } turn || !stage.Id.StartsWith("plan-turn-", StringComparison.Ordinal)) return null;
-        var points = stair.Plan.RiserLines.Where(r => r.Number >= turn.FirstLine && r.Number <= turn.LastLine).SelectMany(r => new[] { r.Inner, r.Outer });
-        return Box2.Of([.. points, turn.Centre, .. stair.Plan.Outer.Edges.Take(1).Select(e => e.To)]).Grown(90);
+        if (!stage.Id.StartsWith("plan-turn-", StringComparison.Ordinal)) return null;
+        var plan = stair.Plan;
+        var turn = plan.Turns.First(t => plan.RiserLines.Any(r => stage.Id == $"plan-turn-{Number.Print(r.Number, 0)}" && plan.TurnOf(r.Number) == t));
+        var points = plan.RiserLines.Where(r => r.Number >= TurnPlaces.FirstSquare(turn) && r.Number <= TurnPlaces.LastSquare(turn)).SelectMany(r => new[] { r.Inner, r.Outer });
+        return Box2.Of([.. points, turn.Centre, .. TurnPlaces.Corners(turn)]).Grown(90);
     }
 }

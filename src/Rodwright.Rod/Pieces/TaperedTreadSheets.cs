@@ -76,7 +76,7 @@ internal static class TaperedTreadSheets
             + (glue.Strips > 1 ? $", {glue.InWords}. " : ". ")
             + $"Housed {Number.Print(practice.Housing)} in strings" + (onNewel ? $", {Number.Print(practice.NewelHousing)} in the newel. " : ". ")
             + $"Riser face {Number.Print(practice.Nosing)} behind the nosing, edge rounded {Number.Print(practice.Tread / 2)}. ";
-        if (rod.Stair.Plan.Turn?.Steps.FirstOrDefault(s => s.Number == part.Step) is not { } step) return words;
+        if (rod.Stair.Plan.TaperedSteps.FirstOrDefault(s => s.Number == part.Step) is not { } step) return words;
         return words
             + $"Going on the walking line {Number.Print(step.GoingChord)} straight, {Number.Print(step.GoingArc)} along it. "
             + $"Narrow end {Number.Print(step.NarrowAlongFaces)} along the faces, {Number.Print(step.NarrowStraight)} straight, {Number.Print(step.NarrowTreadWidth)} with the nosing. "

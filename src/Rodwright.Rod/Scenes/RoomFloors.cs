@@ -1,7 +1,6 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Views;
-using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Rod.Scenes;
@@ -34,7 +33,7 @@ internal static class RoomFloors
         {
             if (plan.Steps[k - 1] is not (StepKind.Landing or StepKind.Floor)) continue;
             var (kind, name) = plan.Steps[k - 1] == StepKind.Floor ? ("upper floor", "upper floor") : ("landing", "landing");
-            if (Clipped(Over(view, k), walls, view) is not { } outline) continue;
+            if ((kind == "landing" && plan.TurnOf(k) is not null ? Landing(view, k) : Clipped(Over(view), walls, view)) is not { } outline) continue;
             foreach (var (shape, i) in Slabs(view, outline, k).Select((s, i) => (s, i))) yield return new(kind, i == 0 ? name : $"{name}, {Number.Print(i + 1, 0)}", shape, Vector3.Up);
         }
     }
@@ -55,33 +54,46 @@ internal static class RoomFloors
         foreach (var block in RoomSolid.Less(outline, posts, under, under - depth)) yield return block;
     }
 
-    /// <summary>What lies over a floor step: beyond its trimmer, and for a landing before the next flight's first riser's back.</summary>
-    private static List<Point2> Over(PlanView view, int step)
+    /// <summary>The upper floor beyond its trimmer.</summary>
+    private static List<Point2> Over(PlanView view)
     {
         var (plan, practice) = (view.Stair.Plan, view.Stair.Job.Practice);
-        var riser = plan.Riser(step);
+        var riser = plan.Riser(plan.Risers);
         var across = (riser.Outer - riser.Inner).Unit;
         var trimmer = practice.Riser + practice.Packing;
         var (from, to) = (riser.Inner - (practice.Newel / 2 + Beside) * across, riser.Outer + (plan.OuterThickness + Beside) * across);
-        if (step == plan.Risers) return [from + trimmer * riser.Up, to + trimmer * riser.Up, to + (trimmer + Beyond) * riser.Up, from + (trimmer + Beyond) * riser.Up];
-        // A landing reaches to the walls and to the flight that leaves it.
-        var far = 2 * plan.ClearWidth + 4 * practice.Newel;
-        var (low, high) = (riser.Inner - far * across, riser.Outer + far * across);
-        List<Point2> wide = [low + trimmer * riser.Up, high + trimmer * riser.Up, high + (trimmer + far) * riser.Up, low + (trimmer + far) * riser.Up];
-        var next = plan.Riser(step + 1);
-        var back = new Line2(next.Walking + practice.Riser * next.Up, next.Up.Left);
-        return ConvexClip.LeftOf(wide, back);
+        return [from + trimmer * riser.Up, to + trimmer * riser.Up, to + (trimmer + Beyond) * riser.Up, from + (trimmer + Beyond) * riser.Up];
+    }
+
+    /// <summary>A landing, from behind the riser that arrives at it to the back of the one that leaves it, as far as the walls of its far side.</summary>
+    private static Path2 Landing(PlanView view, int step)
+    {
+        var (plan, practice) = (view.Stair.Plan, view.Stair.Job.Practice);
+        var turn = plan.TurnOf(step)!;
+        var (frame, w) = (turn.Frame, turn.Site.Between);
+        var far = turn.Site.OuterFace + (plan.IsInner(turn) ? plan.OuterThickness : plan.InnerThickness);
+        var (front, back) = (-turn.FirstRiser + practice.Riser + practice.Packing, -turn.LastRiser - practice.Riser);
+        Point2[] points = turn.Site.Quarters == 1
+            ? [new(back, front), new(far, front), new(far, far), new(back, far)]
+            : w > 0
+                ? [new(0, front), new(far, front), new(far, far), new(-far - w, far), new(-far - w, back), new(-w, back), new(-w, Math.Max(front, back)), new(0, Math.Max(front, back))]
+                : [new(0, front), new(far, front), new(far, far), new(-far, far), new(-far, back), new(0, back)];
+        var path = Path2.Polygon([.. points.Where((p, i) => p.DistanceTo(points[(i + 1) % points.Length]) > Tolerance.Same).Select(frame.World)]);
+        return path.Area < 0 ? path.Reversed() : path;
     }
 
     private static Path2? Clipped(List<Point2> ring, IReadOnlyList<Path2> walls, PlanView view)
     {
-        // Behind the inner wall of a turn there is room again: only walls that close the room off cut its floors.
-        var outer = view.Stair.Job.OuterSide == SideKind.Wall ? 1 : 0;
-        var closing = view.Stair.Plan.Turn is null ? walls : walls.Take(outer);
         if (ConvexClip.Area(ring) < 1) return null;
-        foreach (var wall in closing)
+        foreach (var wall in walls)
+        {
             for (var i = 0; i < wall.EdgeCount; i++)
-                ring = ConvexClip.LeftOf(ring, Line2.Between(wall.Edge(i).To, wall.Edge(i).From));
+            {
+                // Behind a wall the stair goes round there is room again: only walls with the whole stair before them cut its floors.
+                var face = Line2.Between(wall.Edge(i).To, wall.Edge(i).From);
+                if (view.Stair.Plan.RiserLines.All(r => face.LeftOf(r.Inner) > -1 && face.LeftOf(r.Outer) > -1)) ring = ConvexClip.LeftOf(ring, face);
+            }
+        }
         if (ring.Count < 3 || ConvexClip.Area(ring) < 1) return null;
         var path = Path2.Polygon(ring);
         return path.Area < 0 ? path.Reversed() : path;

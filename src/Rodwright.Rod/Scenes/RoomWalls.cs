@@ -1,7 +1,6 @@
 using Rodwright.Geometry;
 using Rodwright.Geometry.Solids;
 using Rodwright.Rod.Views;
-using Rodwright.Stairs.Jobs;
 
 namespace Rodwright.Rod.Scenes;
 
@@ -12,7 +11,7 @@ internal static class RoomWalls
     private const double Thick = 100;
 
     /// <summary>The walls' faces in plan, carried on past the stair; each directed so that the wall lies to its left.</summary>
-    public static List<Path2> Faces(PlanView view, double past) => [.. view.Walls.Select((wall, i) => CarriedOn(view, wall, past, view.Stair.Job.OuterSide == SideKind.Wall && i == 0))];
+    public static List<Path2> Faces(PlanView view, double past) => [.. view.WallParts.Select(wall => CarriedOn(wall, past))];
 
     /// <summary>The slabs, one for each straight stretch, mitred at corners.</summary>
     public static IEnumerable<RoomPiece> Of(IReadOnlyList<Path2> faces, double top)
@@ -30,14 +29,12 @@ internal static class RoomWalls
         }
     }
 
-    /// <summary>An inner wall's end at a turn stays where it is: the stair goes round it.</summary>
-    private static Path2 CarriedOn(PlanView view, Path2 wall, double past, bool isOuter)
+    /// <summary>A wall's end at a turn's newel stays where it is: the stair goes round it.</summary>
+    private static Path2 CarriedOn(PlanWall wall, double past)
     {
-        var points = wall.Vertices.Select(v => v.At).ToList();
-        var (first, last) = (true, true);
-        if (!isOuter && view.Stair.Plan.Turn is { } turn) (first, last) = points[0].DistanceTo(turn.Centre) > points[^1].DistanceTo(turn.Centre) ? (true, false) : (false, true);
-        if (first) points[0] = points[0] - past * (points[1] - points[0]).Unit;
-        if (last) points[^1] = points[^1] + past * (points[^1] - points[^2]).Unit;
+        var points = wall.Face.Vertices.Select(v => v.At).ToList();
+        if (wall.StartsFree) points[0] = points[0] - past * (points[1] - points[0]).Unit;
+        if (wall.EndsFree) points[^1] = points[^1] + past * (points[^1] - points[^2]).Unit;
         return Path2.Polyline(points);
     }
 }

@@ -41,7 +41,7 @@ internal sealed class CoverPictures
         if (strings is null) yield break;
         var stringsAt = new Placement(Scale, new(strings.Bounds.MinX, strings.Bounds.MinY), new(box.MinX + 2 * spare + p, floor));
         foreach (var mark in StringMarks.Draw(strings, stringsAt)) yield return mark;
-        var name = strings.Boards.Length > 1 ? "wall strings in development" : strings.Boards[0].Part.Name;
+        var name = strings.Title;
         yield return new TextMark(new(box.MinX + 2 * spare + p + s / 2, box.MinY + 0.6), $"{name}, {Scale}", 2.5, Layer.Lettering, HorizontalAnchor.Middle);
     }
 }

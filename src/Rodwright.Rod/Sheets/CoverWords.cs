@@ -1,5 +1,6 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery;
+using Rodwright.Rod.Views;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Regulations;
@@ -13,9 +14,21 @@ internal static class CoverWords
     {
         var job = stair.Job;
         var risers = $"{Number.Print(stair.Plan.Risers, 0)} risers";
-        if (job.Layout.Turn is not { } turn) return $"Straight flight, {risers}.";
-        var middle = turn.Kind == TurnKind.Landing ? "a quarter landing" : $"a quarter turn of {Number.Print(turn.Steps, 0)} tapered steps";
-        return $"Turns to the {(job.Layout.Hand == Hand.Left ? "left" : "right")} going up: {Goings(job.Layout.GoingsBefore)}, {middle}, {Goings(job.Layout.GoingsAfter)}; {risers}.";
+        var course = Course.Of(job.Layout);
+        if (course.Turns.IsEmpty) return $"Straight flight, {risers}.";
+        var hands = course.Turns.Select(t => Side(job.Layout.HandOf(t))).ToList();
+        var oneHand = hands.Distinct().Count() == 1;
+        var items = new List<string> { Goings(course.Goings[0]) };
+        for (var i = 0; i < course.Turns.Length; i++)
+        {
+            items.Add(TurnWords.Kind(course.Turns[i]) + (oneHand ? "" : $" to the {hands[i]}"));
+            // Two turns that follow one another have nothing between them to tell of.
+            if (course.Goings[i + 1] > 0 || i == course.Turns.Length - 1) items.Add(Goings(course.Goings[i + 1]));
+        }
+        var way = oneHand ? $"Turns to the {hands[0]} going up" : "Going up";
+        return $"{way}: {string.Join(", ", items)}; {risers}.";
+
+        static string Side(Hand hand) => hand == Hand.Left ? "left" : "right";
     }
 
     public static IEnumerable<IReadOnlyList<string>> Sizes(Stair stair)
@@ -29,14 +42,12 @@ internal static class CoverWords
         yield return ["Twice the rise and the going", Number.Print(2 * plan.Rise + plan.Going)];
         yield return ["Width over strings", Number.Print(job.Width)];
         yield return ["Clear width", Number.Print(plan.ClearWidth)];
-        if (plan.Turn is { } turn)
+        foreach (var turn in plan.Turns)
+            yield return [$"First and last riser of {TurnWords.The(plan, turn)}, outside the newel's centre", $"{Number.Print(turn.FirstRiser)} and {Number.Print(turn.LastRiser)}"];
+        if (plan.TaperedSteps.ToList() is { Count: > 0 } steps)
         {
-            yield return ["First and last riser of the turn, outside the newel's centre", $"{Number.Print(turn.FirstRiser)} and {Number.Print(turn.LastRiser)}"];
-            if (turn.Steps.Length > 0)
-            {
-                yield return ["Least tapered going, straight across", Number.Print(turn.Steps.Min(s => s.GoingChord))];
-                yield return ["Least narrow end, along the faces", Number.Print(turn.Steps.Min(s => s.NarrowAlongFaces))];
-            }
+            yield return ["Least tapered going, straight across", Number.Print(steps.Min(s => s.GoingChord))];
+            yield return ["Least narrow end, along the faces", Number.Print(steps.Min(s => s.NarrowAlongFaces))];
         }
         if (job.ModelScale != 1) yield return ["Model scale", $"1:{Number.Print(1 / job.ModelScale, 2)}"];
         yield return ["Regulation", stair.Regulation.Title];

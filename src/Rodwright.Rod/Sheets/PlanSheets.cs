@@ -9,12 +9,41 @@ namespace Rodwright.Rod.Sheets;
 /// <summary>The stair in plan.</summary>
 public static class PlanSheets
 {
+    private const double Detail = 40; // width of a detail, mm of paper
+    private const double DetailHeight = 40;
+
     /// <summary>The plan's sheet.</summary>
     public static IReadOnlyList<Sheet> Make(RodJob rod)
     {
         var view = new PlanView(rod.Stair);
         var start = SheetStart.For(rod, new("plan", "Plan", "Plan", Note: "Riser faces solid, nosings broken"), l => PlanFigures.Need(view, l));
-        return [start.Finish([.. On(view, start.Place(view.Bounds), start.Lettering, start.View), .. Panel(view, start)])];
+        var sheet = start.Finish([.. On(view, start.Place(view.Bounds), start.Lettering, start.View), .. Panel(view, start, out var whole)]);
+        return whole ? [sheet] : [sheet, Turns(rod, view)];
+    }
+
+    /// <summary>The turns' newels and the tapered steps in figures, where the plan's own sheet has no room for all of them.</summary>
+    private static Sheet Turns(RodJob rod, PlanView view)
+    {
+        var start = SheetStart.Written(rod, new("turns", "Turns", "Turns: newels and tapered steps"), Drawings.Paper.Scale.Full);
+        var (room, height) = (start.View, start.Lettering.Words);
+        var marks = new List<Mark>();
+        var y = room.MaxY;
+        if (TaperTable.Of(view.Stair.Plan, height) is { } table)
+        {
+            var drawn = table.Draw(new(room.MinX, y), room.Height);
+            marks.AddRange(drawn.Marks);
+            y -= drawn.Height + 6;
+        }
+        var x = room.MinX;
+        for (var i = 0; i < TurnDetail.Count(view.Stair.Plan); i++)
+        {
+            if (x + Detail > room.MaxX) (x, y) = (room.MinX, y - DetailHeight - 3);
+            if (y - DetailHeight < room.MinY) break;
+            marks.AddRange(TurnDetail.Draw(view, new(x, y - DetailHeight, x + Detail, y), i));
+            x += Detail + 3;
+        }
+        marks.AddRange(PanelNotes.Draw(Notes(view.Stair), start.Panel, height));
+        return start.Finish(marks);
     }
 
     /// <summary>The drawing with its figures and words.</summary>
@@ -25,20 +54,27 @@ public static class PlanSheets
         return [.. lines, .. figures, .. PlanLabels.Draw(view, place, lettering, [.. lines, .. figures], room)];
     }
 
-    /// <summary>The turn's newel, the tapered steps in figures, and notes, as far as the panel has room.</summary>
-    internal static IReadOnlyList<Mark> Panel(PlanView view, SheetStart start)
+    /// <summary>The turns' newels, the tapered steps in figures, and notes, as far as the panel has room.</summary>
+    internal static IReadOnlyList<Mark> Panel(PlanView view, SheetStart start, out bool whole)
     {
         var panel = start.Panel;
+        var plan = view.Stair.Plan;
         var marks = new List<Mark>();
         var left = panel.MinX;
-        if (view.Stair.Plan.Turn is not null)
+        // The table before further details: a detail shows again what stands in it.
+        var table = TaperTable.Draw(plan, panel with { MinX = left + (plan.Turns.IsEmpty ? 0 : Detail + 3) }, start.Lettering.Words);
+        var details = 0;
+        while (details < TurnDetail.Count(plan) && left + Detail + (table.Width > 0 ? table.Width + 3 : 0) <= panel.MaxX)
         {
-            marks.AddRange(TurnDetail.Draw(view, panel with { MaxX = left + 40 }));
-            left += 43;
+            marks.AddRange(TurnDetail.Draw(view, panel with { MinX = left, MaxX = left + Detail }, details++));
+            left += Detail + 3;
         }
-        var table = TaperTable.Draw(view.Stair.Plan, panel with { MinX = left }, start.Lettering.Words);
-        marks.AddRange(table.Marks);
-        if (table.Width > 0) left += table.Width + 5;
+        if (table.Width > 0)
+        {
+            marks.AddRange(TaperTable.Draw(plan, panel with { MinX = left }, start.Lettering.Words).Marks);
+            left += table.Width + 5;
+        }
+        whole = details == TurnDetail.Count(plan) && (table.Width > 0 || !plan.TaperedSteps.Any());
         if (panel.MaxX - left >= 40) marks.AddRange(PanelNotes.Draw(Notes(view.Stair), panel with { MinX = left }, start.Lettering.Words));
         return marks;
     }
@@ -48,8 +84,8 @@ public static class PlanSheets
         var (plan, job) = (stair.Plan, stair.Job);
         yield return $"{Number.Print(plan.Risers, 0)} risers of {Number.Print(plan.Rise, 2)}. Going {Number.Print(plan.Going)}, pitch {Number.Print(plan.Pitch.Degrees, 2)}°";
         yield return $"Width over strings {Number.Print(job.Width)}, clear {Number.Print(plan.ClearWidth)}";
-        if (plan.Turn is { } turn)
-            yield return $"First riser of the turn {Number.Print(turn.FirstRiser)} outside the newel's centre, last {Number.Print(turn.LastRiser)}: {turn.DecidedBy}";
+        foreach (var turn in plan.Turns)
+            yield return $"First riser of {TurnWords.The(plan, turn)} {Number.Print(turn.FirstRiser)} outside the newel's centre, last {Number.Print(turn.LastRiser)}: {turn.DecidedBy}";
         yield return $"Walking line {Number.Print(plan.WalkingRadius - plan.InnerThickness / 2)} from the inner string's face";
         yield return $"Nosing {Number.Print(job.Practice.Nosing)}. All ordinates to riser faces";
     }

@@ -103,7 +103,7 @@ public static class RodSheets
         var planRoom = new Box2(planBox.MinX - need.Left, planBox.MinY - need.Bottom, planBox.MaxX + need.Right, planBox.MaxY + need.Top);
         var inPlan = PlanSheets.On(plan, planAt, start.Lettering, planRoom);
         Mark[] keep = [.. inPlan, new StrokeMark(Path2.Rectangle(planRoom.MinX, planRoom.MinY, planRoom.MaxX, planRoom.MaxY), Pens.Visible, Layer.Frame)];
-        var panel = PlanSheets.Panel(plan, start);
+        var panel = PlanSheets.Panel(plan, start, out _);
         return start.Finish([.. inPlan, .. StringSheets.On(strings, stringsAt, start.Lettering, start.View, keep), .. panel]);
     }
 }

@@ -149,8 +149,12 @@ public sealed record SheetStart
         };
     }
 
-    /// <summary>"left hand", "right hand" or "straight".</summary>
-    public static string HandWords(Job job) => job.Layout.Turn is null ? "straight" : job.Layout.Hand == Hand.Left ? "left hand" : "right hand";
+    /// <summary>"left hand", "right hand", "straight", or of a stair that turns to both hands "left, then right", "both hands".</summary>
+    public static string HandWords(Job job)
+    {
+        var hands = Course.Of(job.Layout).Turns.Select(t => job.Layout.HandOf(t) == Hand.Left ? "left" : "right").ToList();
+        return hands.Count == 0 ? "straight" : hands.Distinct().Count() == 1 ? $"{hands[0]} hand" : hands.Count == 2 ? $"{hands[0]}, then {hands[1]}" : "both hands";
+    }
 
     /// <summary>"teaching model 1:2, timber sizes real" for a model; empty for a stair.</summary>
     public static string ModelWords(Job job) =>

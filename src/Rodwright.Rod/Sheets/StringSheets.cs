@@ -7,7 +7,7 @@ using Rodwright.Stairs.Findings;
 namespace Rodwright.Rod.Sheets;
 
 /// <summary>
-/// Strings in development. The two boards of a corner share a sheet where they fit at the scale; where only each alone does, they get one each.
+/// Strings in development. Boards that meet round corners share a sheet where they fit at the scale; where only each alone does, they get one each.
 /// </summary>
 public static class StringSheets
 {
@@ -58,6 +58,6 @@ public static class StringSheets
         var first = view.Boards[0].Part;
         if (view.Boards.Length == 1) return new(first.Id, Sentence.Begin(first.Name), Sentence.Begin(first.Name), first.Mark);
         var marks = string.Join(", ", view.Parts.Select(p => p.Mark));
-        return new($"{first.Id}-and-on", "Wall strings in development", "Wall strings in development", marks);
+        return new($"{first.Id}-and-on", Sentence.Begin(view.Title), Sentence.Begin(view.Title), marks);
     }
 }

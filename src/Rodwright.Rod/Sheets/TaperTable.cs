@@ -11,9 +11,10 @@ public static class TaperTable
     /// <summary>The table in a lettering height, mm; null for a stair without tapered steps.</summary>
     public static Table? Of(StairPlan plan, double height)
     {
-        if (plan.Turn is not { Steps: { Length: > 0 } steps }) return null;
+        var steps = plan.TaperedSteps.ToList();
+        if (steps.Count == 0) return null;
         var k = height / 2.5;
-        var second = steps.Any(s => s.OuterGoing is not null);
+        var second = steps.Exists(s => s.OuterGoing is not null);
         List<TableColumn> columns =
         [
             Column("Step", 12), Column("Going, chord", 15), Column("Going, arc", 15), Column("Narrow, along faces", 24), Column("Narrow, straight", 17),

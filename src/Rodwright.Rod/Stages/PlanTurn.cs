@@ -2,6 +2,7 @@ using Rodwright.Geometry;
 using Rodwright.Rod.Things;
 using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
+using Rodwright.Stairs.Turns;
 using static Rodwright.Rod.Stages.Say;
 
 namespace Rodwright.Rod.Stages;
@@ -14,14 +15,16 @@ internal static class PlanTurn
     public static IEnumerable<Stage> Of(PlanView view)
     {
         var plan = view.Stair.Plan;
-        if (plan.Turn is not { } turn || turn.Steps.Length < 2) return [];
-        var (along, wide) = (0.0, 0.0);
         var stages = new List<Stage>();
-        for (var j = 1; j < turn.Steps.Length; j++)
+        foreach (var turn in plan.Turns)
         {
-            along += turn.Steps[j - 1].NarrowAlongFaces;
-            wide += turn.Steps[j - 1].Wide;
-            stages.AddRange(Riser(view, turn, j, along, wide));
+            var (along, wide) = (0.0, 0.0);
+            for (var j = 1; j < turn.Steps.Length; j++)
+            {
+                along += turn.Steps[j - 1].NarrowAlongFaces;
+                wide += turn.Steps[j - 1].Wide;
+                stages.AddRange(Riser(view, turn, j, along, wide));
+            }
         }
         return stages;
     }
@@ -29,35 +32,54 @@ internal static class PlanTurn
     private static IEnumerable<Stage> Riser(PlanView view, TurnPlan turn, int j, double along, double wide)
     {
         var (plan, words) = (view.Stair.Plan, new PlanWords(view));
-        var (n, k) = (turn.Steps.Length, turn.FirstLine + j);
+        var (start, k) = (TurnPlaces.FirstSquare(turn), TurnPlaces.FirstSquare(turn) + j);
         var (riser, before) = (plan.Riser(k), plan.Riser(k - 1));
+        var (near, far) = (TurnPlaces.Near(plan, turn, riser), TurnPlaces.Far(plan, turn, riser));
         var id = ThingId.Riser(k);
         var draft = new StageDraft($"plan-turn-{K(k)}", Bench.Plan, PlanGround.Subject, $"Plan: tapered riser {K(k)}");
-        draft.Faint("step", $"going of step {K(k - 1)}", id, [Arc(before.Walking, riser.Walking)], Stepped(plan, turn, turn.Steps[j - 1], n));
-        var into = Tick * (riser.Inner - riser.Outer).Unit;
-        draft.Faint("narrow", $"narrow end of step {K(k - 1)}", id, [Path2.Polyline(riser.Inner - into, riser.Inner + into)], Narrow(plan, turn, j, along));
+        draft.Faint("step", $"going of step {K(k - 1)}", id, [Arc(before.Walking, riser.Walking)], Stepped(plan, turn, turn.Steps[j - 1]));
+        var into = Tick * (near - far).Unit;
+        draft.Faint("narrow", $"narrow end of step {K(k - 1)}", id, [Path2.Polyline(near - into, near + into)], Narrow(plan, words, turn, j, along));
         draft.LinedIn("face", Say.Riser(k), id, [PlanRisers.Face(riser)], Proved(How(
-            $"join the mark on the newel to the mark on the walking line, and produce the line to the {words.OuterString}'s face",
+            $"join the mark on the {(IsOnNewel(plan, turn, near) ? "newel" : words.NearString(turn))} to the mark on the walking line, and produce the line to the {words.FarString(turn)}'s face",
             $"two points fix the riser's face; the wall must answer: the wide ends so far come to {N(wide)}. If it does not, step again", "",
-            new Measure($"{RiserFace(turn.FirstLine)}, along the {words.OuterString}'s face{(BeyondCorner(plan, riser) ? " and round the corner" : "")},", wide, "to where it arrives", "wide ends"))));
+            new Measure($"{RiserFace(start)}, along the {words.FarString(turn)}'s face{Round(turn, far)},", wide, "to where it arrives", "wide ends"))));
         return draft.Done();
     }
 
     private static Instruction Proved(Instruction how) => how with { Proves = true };
 
-    private static bool BeyondCorner(StairPlan plan, RiserLine riser) => (riser.Outer - plan.Outer.Edges[0].To).Dot(plan.Outer.Edges[0].Along) > -0.01;
-
-    private static Instruction Stepped(StairPlan plan, TurnPlan turn, TaperedStep step, int n)
+    private static bool IsOnNewel(StairPlan plan, TurnPlan turn, Point2 near)
     {
-        var length = turn.FirstRiser + Math.PI / 2 * plan.WalkingRadius + turn.LastRiser;
+        var reach = plan.Job.Practice.Newel / 2 + Tolerance.Same;
+        return turn.Frame.Local(near) is var p && Math.Abs(p.X) <= reach && Math.Abs(p.Y) <= reach;
+    }
+
+    private static string Round(TurnPlan turn, Point2 far)
+    {
+        var p = turn.Frame.Local(far);
+        var passed = p.Y < turn.Site.OuterFace - 0.01 && p.X > 0 ? 0 : turn.Site.Quarters == 2 && p.Y < turn.Site.OuterFace - 0.01 ? 2 : 1;
+        return passed switch { 0 => "", 1 => " and round the corner", _ => " and round both corners" };
+    }
+
+    private static Instruction Stepped(StairPlan plan, TurnPlan turn, TaperedStep step)
+    {
+        var (n, quarters) = (turn.LastLine - turn.FirstLine, turn.Site.Quarters);
+        var length = TurnPlaces.WalkingLength(turn);
         var datum = $"{RiserFace(step.Number)}, on the walking line,";
-        var whole = $"L = {N(turn.FirstRiser)} + π/2 × {N(plan.WalkingRadius)} + {N(turn.LastRiser)} = {N(length)}";
+        var whole = $"L = {N(turn.FirstRiser)} + {(quarters == 1 ? "π/2" : "π")} × {N(turn.WalkingRadius)} + {N(turn.LastRiser)} = {N(length)}";
+        if (turn.Method.StartsWith("balanced", StringComparison.Ordinal))
+        {
+            return How("mark the point on the walking line with the dividers, set once for all of them",
+                $"balanced: steps of the turn and of the flights are {N(step.GoingChord)} alike on the walking line, straight across", Published.Dividers,
+                new Measure(datum, step.GoingChord, "with the dividers, up the stair", "stride"));
+        }
         return turn.Method switch
         {
             "equal-arcs" => How("mark the point on the walking line", $"equal goings along the line: {whole}; L / {K(n)} = {N(step.GoingArc)}", "",
                 new Measure(datum, step.GoingArc, "along the line, up the stair", "going")),
             "radiating" => How("mark the point on the walking line with the dividers",
-                $"the risers radiate at equal angles of 90 / {K(n)} = {N(90.0 / n)}° from one centre, {N(turn.FirstRiser)} and {N(turn.LastRiser)} off the newel's centre lines; this is where the riser crosses the walking line", "",
+                $"the risers radiate at equal angles of {K(90 * quarters)} / {K(n)} = {N(90.0 * quarters / n)}° from one centre, {N(turn.FirstRiser)} and {N(turn.LastRiser)} off the newel's centre lines; this is where the riser crosses the walking line", "",
                 new Measure(datum, step.GoingChord, "straight across, up the stair", "going")),
             _ => How($"strike an arc over the walking line with the dividers; keep them set: {K(n)} equal strides must end on {RiserFace(turn.LastLine)}",
                 $"equal goings stepped straight across. The line itself is {whole}; L / {K(n)} = {N(length / n)} is a little more than the stride, for a chord is shorter than its arc", Published.Dividers,
@@ -65,20 +87,32 @@ internal static class PlanTurn
         };
     }
 
-    private static Instruction Narrow(StairPlan plan, TurnPlan turn, int j, double along)
+    private static Instruction Narrow(StairPlan plan, PlanWords words, TurnPlan turn, int j, double along)
     {
-        var n = turn.Steps.Length;
+        var (n, quarters) = (turn.Steps.Length, turn.Site.Quarters);
         var side = plan.Job.Practice.Newel;
         var whole = turn.Steps.Sum(s => s.NarrowAlongFaces);
+        var faces = quarters == 1 ? "two faces" : "three faces";
         var past = Math.Max(turn.FirstRiser, turn.LastRiser) > side / 2 + Tolerance.Same ? "; the jog from the string's face to the newel's is not counted" : "";
-        var why = turn.Method == "radiating"
-            ? "where the radiating line leaves the newel; the wedge of newel between two risers is the narrow end"
-            : $"equal narrow ends: M = {N(side)} + {N(turn.FirstRiser)} + {N(turn.LastRiser)} = {N(whole)} along the newel's two faces{past}; {K(j)} × M / {K(n)} = {N(along)}";
+        var start = $"{RiserFace(TurnPlaces.FirstSquare(turn))}, along {(TurnPlaces.FirstSquare(turn) < turn.FirstLine ? $"the {words.NearString(turn)}'s face and the newel's faces" : "the newel's faces")},";
+        var why = turn.Method switch
+        {
+            "radiating" => "where the radiating line leaves the newel; the wedge of newel between two risers is the narrow end",
+            _ when turn.Method.StartsWith("balanced", StringComparison.Ordinal) =>
+                $"{TurnCatalogue.Find(turn.Method)?.Title ?? turn.Method}; the {K(n)} narrow ends come to {N(whole)} along the faces, the jog from the string's face to the newel's not counted; the last one before this line is {N(turn.Steps[j - 1].NarrowAlongFaces)}",
+            _ => $"equal narrow ends: M = {(quarters == 1 ? "" : $"{K(quarters)} × ")}{N(side)} + {N(turn.FirstRiser)} + {N(turn.LastRiser)} = {N(whole)} along the newel's {faces}{past}; {K(j)} × M / {K(n)} = {N(along)}",
+        };
         return How("mark the riser's narrow end", why, turn.Method == "radiating" ? "" : Published.NarrowEnds,
-            new Measure($"{RiserFace(turn.FirstLine)}, along the newel's faces,", along, RoundArris(plan, turn, along) ? "up the stair and round the arris" : "up the stair", "narrow ends"));
+            new Measure(start, along, Arrises(plan, turn, along) switch { 0 => "up the stair", 1 => "up the stair and round the arris", _ => "up the stair and round both arrises" }, "narrow ends"));
     }
 
-    private static bool RoundArris(StairPlan plan, TurnPlan turn, double along) => along > turn.FirstRiser + plan.Job.Practice.Newel / 2 + 0.01;
+    /// <summary>How many arrises of the newel lie between the first square riser and a place along the narrow line.</summary>
+    private static int Arrises(StairPlan plan, TurnPlan turn, double along)
+    {
+        var side = plan.Job.Practice.Newel;
+        var past = along - turn.FirstRiser - (turn.FirstLine - TurnPlaces.FirstSquare(turn)) * plan.Going - side / 2;
+        return past <= 0.01 ? 0 : turn.Site.Quarters == 1 || past <= side + 0.01 ? 1 : 2;
+    }
 
     /// <summary>The short arc the dividers strike.</summary>
     private static Path2 Arc(Point2 from, Point2 to)

@@ -1,6 +1,7 @@
 using Rodwright.Geometry;
 using Rodwright.Rod.Views;
 using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Rod.Stages;
 
@@ -16,6 +17,7 @@ internal sealed class PlanWords(PlanView view)
     /// <summary>Up the stair in a flight's direction.</summary>
     public string Climbing(Vector2 along) => along.Y > 0.5 ? "up the page" : along.Y < -0.5 ? "down the page" : along.X > 0 ? "to the right" : "to the left";
 
+    /// <summary>Whether the outer side is walled.</summary>
     public bool HasOuterWall => view.Stair.Job.OuterSide == SideKind.Wall;
 
     /// <summary>What the inner side's string is called.</summary>
@@ -23,4 +25,10 @@ internal sealed class PlanWords(PlanView view)
 
     /// <summary>What the outer side's string is called.</summary>
     public string OuterString => HasOuterWall ? "wall string" : "outer newel string";
+
+    /// <summary>What the string on a turn's far side is called.</summary>
+    public string FarString(TurnPlan turn) => view.Stair.Plan.IsInner(turn) ? OuterString : InnerString;
+
+    /// <summary>What the string on the side of a turn's newel is called.</summary>
+    public string NearString(TurnPlan turn) => view.Stair.Plan.IsInner(turn) ? InnerString : OuterString;
 }

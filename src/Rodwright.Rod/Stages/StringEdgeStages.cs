@@ -14,7 +14,7 @@ internal static class StringEdgeStages
         var draft = StringStages.Draft(words, "edges", "upper and lower edge");
         foreach (var board in words.View.Boards)
         {
-            var own = words.View.Boards.Length == 2 ? $", {board.Part.Mark}" : "";
+            var own = words.View.Boards.Length > 1 ? $", {board.Part.Mark}" : "";
             foreach (var (name, edge) in new[] { ("upper", board.UpperEdge), ("lower", board.LowerEdge) })
             {
                 var line = Sharp(edge);
@@ -39,7 +39,7 @@ internal static class StringEdgeStages
         var draft = StringStages.Draft(words, "easings", "easings, and the edges lined in");
         foreach (var board in words.View.Boards)
         {
-            var own = words.View.Boards.Length == 2 ? $" of {board.Part.Mark}" : "";
+            var own = words.View.Boards.Length > 1 ? $" of {board.Part.Mark}" : "";
             foreach (var (name, edge) in new[] { ("upper", board.UpperEdge), ("lower", board.LowerEdge) })
             {
                 var n = 0;

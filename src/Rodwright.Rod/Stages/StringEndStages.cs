@@ -1,6 +1,7 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery.Strings;
 using Rodwright.Rod.Things;
+using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 using static Rodwright.Rod.Stages.Say;
 
@@ -14,7 +15,7 @@ internal static class StringEndStages
         var (plan, practice) = (words.View.Stair.Plan, words.View.Stair.Job.Practice);
         var sites = words.View.Boards.Select(b => b.Site).ToList();
         var newels = sites.Any(s => s.Lower.Kind == StringEndKind.Newel || s.Upper.Kind == StringEndKind.Newel);
-        var draft = StringStages.Draft(words, "meetings", newels ? "newels" : "the corner of the room");
+        var draft = StringStages.Draft(words, "meetings", newels ? "newels" : words.View.Corners.Length > 1 ? "the corners of the room" : "the corner of the room");
         foreach (var board in words.View.Boards)
         {
             var (site, id) = (board.Site, board.Part.Id);
@@ -35,10 +36,10 @@ internal static class StringEndStages
                 else if (end.Kind == StringEndKind.CornerThrough)
                 {
                     var (low, high) = (board.LowerEdge.Vertices[^1].At.Y, board.UpperEdge.Vertices[^1].At.Y);
-                    draft.LinedIn($"{id}-corner", "corner of the room", ThingId.Corner, [StringWords.Plumb(end.At, low, high)], How(
+                    draft.LinedIn($"{id}-corner", words.Corner(board), TurnPlaces.CornerAt(plan, site, end.At), [StringWords.Plumb(end.At, low, high)], How(
                         "draw the corner line plumb between the edges; both strings' edges arrive here at one height", "where the two strings' faces meet in plan", Published.Corner, words.Along(end.At)));
                     draft.LinedIn($"{id}-through", $"end of {board.Part.Mark}", id, [StringWords.Plumb(box.MaxX, low, high)], How(
-                        $"draw the end of {board.Part.Mark} plumb", $"it runs on behind the other string to the wall, by that string's thickness of {N(plan.OuterThickness)}", "",
+                        $"draw the end of {board.Part.Mark} plumb", $"it runs on behind the other string to the wall, by that string's thickness of {N(site.Thickness)}", "",
                         new Measure("the corner line", box.MaxX - end.At, words.Way(true), "run through")));
                 }
                 else if (end.Kind == StringEndKind.CornerLetIn)

@@ -14,7 +14,7 @@ internal static class StringHousingStages
         var draft = StringStages.Draft(words, "housings", "housings");
         foreach (var board in words.View.Boards)
         {
-            var own = words.View.Boards.Length == 2 ? $" on {board.Part.Mark}" : "";
+            var own = words.View.Boards.Length > 1 ? $" on {board.Part.Mark}" : "";
             foreach (var housing in board.Housings) Add(words, draft, board, housing, own);
         }
         return draft.Done();

@@ -6,7 +6,7 @@ using static Rodwright.Rod.Stages.Say;
 
 namespace Rodwright.Rod.Stages;
 
-/// <summary>A string, or two round a corner, drawn in development: floor, risers, heights, margin line, edges, ends, housings, cuts, easings.</summary>
+/// <summary>A string, or those that meet round corners, drawn in development: floor, risers, heights, margin line, edges, ends, housings, cuts, easings.</summary>
 internal static class StringStages
 {
     private const double Beyond = 30; // faint lines run on past what they find, mm of timber
@@ -36,7 +36,7 @@ internal static class StringStages
         var datum = StringWords.Plumb(0, words.Base, words.Base + plan.Rise);
         if (view.HasFloor)
         {
-            draft.LinedIn("floor", "floor line", view.Floor > 0 ? ThingId.Landing : ThingId.Floor, [line, datum], How(
+            draft.LinedIn("floor", "floor line", view.FloorId, [line, datum], How(
                 $"draw the floor line along the rod, and {words.Datum} square up from it",
                 words.Base > 0 ? $"the string stands on the landing, {N(words.Base)} above the lower floor; all heights are measured from this line" : "all heights are measured up from the finished floor", "",
                 new Measure("the lower edge of the rod", Room(), "up", "room")));

@@ -1,4 +1,5 @@
 using Rodwright.Geometry;
+using Rodwright.Joinery.Strings;
 using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 using static Rodwright.Rod.Stages.Say;
@@ -29,7 +30,7 @@ internal sealed class StringWords
     /// <summary>What s is measured from.</summary>
     public string Datum { get; }
 
-    public string Name => View.Boards.Length == 2 ? "wall strings" : View.Boards[0].Part.Name;
+    public string Name => View.Boards.Length == 1 ? View.Boards[0].Part.Name : View.Boards[0].Site.IsWall ? "wall strings" : "newel strings";
 
     /// <summary>A station as a distance from the datum.</summary>
     public Measure Along(double s, string label = "along") => new(Datum, Math.Abs(s), Math.Abs(s) < 0.05 ? "along, that is on the line itself" : Way(s >= 0), label, s < -0.05);
@@ -39,6 +40,9 @@ internal sealed class StringWords
 
     /// <summary>"to the right, up the stair".</summary>
     public string Way(bool up) => $"{(up == View.Sense > 0 ? "to the right" : "to the left")}, {(up ? "up" : "down")} the stair";
+
+    /// <summary>The corner a board ends at: "corner of the room", or of several "second corner of the room".</summary>
+    public string Corner(StringBoard board) => View.Corners.Length < 2 ? "corner of the room" : $"{TurnWords.Ordinal(View.Boards.IndexOf(board))} corner of the room";
 
     public string Newel(string id) => View.Stair.Plan.Newels.First(n => n.Id == id).Name;
 

@@ -27,7 +27,7 @@ internal static class TaperedStages
         var (c, d) = (OnFace(plan.Riser(k + 1).Inner), OnFace(plan.Riser(k + 1).Outer));
         draft.Faint("back", RiserFace(k + 1), ThingId.Riser(k + 1), [Path2.Polyline(c, d)], How(
             $"draw the face of the riser behind: join the two points ({Words(c)} and {Words(d)})",
-            plan.Turn?.Steps.FirstOrDefault(s => s.Number == k) is { } step ? $"carried over from the plan; it tapers by {Number.Print(step.Taper.Degrees, 2)}°, with {N(step.GoingChord)} between the faces on the walking line" : "carried over from the plan", "",
+            plan.TaperedSteps.FirstOrDefault(s => s.Number == k) is { } step ? $"carried over from the plan; it tapers by {Number.Print(step.Taper.Degrees, 2)}°, with {N(step.GoingChord)} between the faces on the walking line" : "carried over from the plan", "",
             [.. Point(c, "one end"), .. Point(d, "the other")]));
         var round = part.Cuts.First(x => x.Kind == CutKind.RoundedEdge);
         draft.LinedIn("nosing", "nosing", ThingId.Of(part, round), [round.Shape], How(

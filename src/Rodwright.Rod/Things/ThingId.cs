@@ -22,7 +22,7 @@ public static class ThingId
     /// <summary>The line through the pitch points, which edges of strings are set off from.</summary>
     public const string MarginLine = "margin-line";
 
-    /// <summary>Corner of the room, where two wall strings meet.</summary>
+    /// <summary>Corner of the room, where two wall strings meet; of several the lowest.</summary>
     public const string Corner = "corner";
 
     /// <summary>Face of the wall on the outer side.</summary>
@@ -34,7 +34,7 @@ public static class ThingId
     /// <summary>Level of the lower floor.</summary>
     public const string Floor = "floor";
 
-    /// <summary>Level of a landing.</summary>
+    /// <summary>Level of a landing; of several the lowest.</summary>
     public const string Landing = "landing";
 
     /// <summary>Level of the upper floor.</summary>
@@ -71,10 +71,19 @@ public static class ThingId
     /// <summary>The level of a step: its tread, or the landing or floor that it is.</summary>
     public static string Level(StairPlan plan, int step) => plan.Steps[step - 1] switch
     {
-        StepKind.Landing => Landing,
+        StepKind.Landing => LandingOf(plan.Steps.Take(step - 1).Count(k => k == StepKind.Landing)),
         StepKind.Floor => UpperFloor,
         _ => Tread(step),
     };
+
+    /// <summary>A corner by its place from the bottom, 0 for the lowest.</summary>
+    public static string CornerOf(int index) => index == 0 ? Corner : $"{Corner}-{Number.Print(index + 1, 0)}";
+
+    /// <summary>A landing by its place from the bottom, 0 for the lowest.</summary>
+    public static string LandingOf(int index) => index == 0 ? Landing : $"{Landing}-{Number.Print(index + 1, 0)}";
+
+    /// <summary>The floor a string stands on, by its height: the lower floor, or a landing.</summary>
+    public static string FloorAt(StairPlan plan, double height) => height <= 0 ? Floor : Level(plan, Math.Clamp((int)Math.Round(height / plan.Rise), 1, plan.Risers));
 
     /// <summary>The part an id belongs to: all before the slash.</summary>
     public static string PartOf(string id) => id.Split('/', 2)[0];

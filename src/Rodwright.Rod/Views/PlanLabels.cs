@@ -66,7 +66,8 @@ public static class PlanLabels
             // Where a number does not go between two risers, only the ends and every fifth are numbered.
             if (free < 0.6 && riser.Number != 1 && riser.Number != plan.Risers && riser.Number % 5 != 0 && plan.Steps[riser.Number - 1] is not StepKind.Tapered) continue;
             var width = place.Map(riser.Outer.DistanceTo(riser.Inner));
-            var at = place.Map(riser.Outer.Towards(riser.Inner, Math.Clamp((3 * lettering.Figures + 4) / width, 0.2, 0.34))) + (half + Math.Clamp(free / 2, 0.4, 1.3)) * riser.Up;
+            var wide = TurnPlaces.Wide(plan, riser);
+            var at = place.Map(wide.Towards(wide == riser.Outer ? riser.Inner : riser.Outer, Math.Clamp((3 * lettering.Figures + 4) / width, 0.2, 0.34))) + (half + Math.Clamp(free / 2, 0.4, 1.3)) * riser.Up;
             var mark = new TextMark(at, text, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, of: ThingId.Riser(riser.Number));
             var box = mark.Bounds;
             if (taken.Exists(t => t.Overlaps(box))) continue;
@@ -90,7 +91,7 @@ public static class PlanLabels
     private static IEnumerable<TextMark> Goings(PlanView view, Placement place, double height)
     {
         var plan = view.Stair.Plan;
-        var tapered = plan.Turn?.Steps.ToDictionary(s => s.Number) ?? [];
+        var tapered = plan.TaperedSteps.ToDictionary(s => s.Number);
         var said = false;
         for (var k = 1; k < plan.Risers; k++)
         {
@@ -101,10 +102,10 @@ public static class PlanLabels
             var (a, b) = (plan.Riser(k), plan.Riser(k + 1));
             var going = isTapered ? step!.GoingChord : plan.Going;
             var along = (b.Walking - a.Walking).Unit;
-            var toOuter = (a.Outer.Towards(b.Outer, 0.5) - a.Walking.Towards(b.Walking, 0.5)).Unit;
+            var toOuter = (TurnPlaces.Wide(plan, a).Towards(TurnPlaces.Wide(plan, b), 0.5) - a.Walking.Towards(b.Walking, 0.5)).Unit;
             var across = along.Left.Dot(toOuter) > 0 ? along.Left : along.Right;
             // The line bulges outwards past its chord.
-            var bulge = isTapered ? going * going / (8 * plan.WalkingRadius) : 0;
+            var bulge = isTapered ? going * going / (8 * (plan.TurnOf(k)?.WalkingRadius ?? plan.WalkingRadius)) : 0;
             var text = new TextMark(place.Map(a.Walking.Towards(b.Walking, 0.5)) + (height / 2 + 1.2 + place.Map(bulge)) * across, Number.Print(going), height, Layer.Dimension,
                 HorizontalAnchor.Middle, VerticalAnchor.Middle, Reading.TurnOf(along), of: ThingId.Going(k));
             if (text.Width < place.Map(going - view.Stair.Job.Practice.Nosing) - 0.6) yield return text;

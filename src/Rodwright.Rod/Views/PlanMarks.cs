@@ -23,7 +23,7 @@ public static class PlanMarks
     {
         var plan = view.Stair.Plan;
         var marks = new List<Mark>();
-        for (var i = 0; i < view.Walls.Length; i++) marks.AddRange(Wall(place.Map(view.Walls[i]), view.WallOf(i)));
+        for (var i = 0; i < view.Walls.Length; i++) marks.AddRange(Wall(place.Map(view.Walls[i]), view.WallParts[i]));
         // Nosings closer to their risers than this would run into them.
         if (place.Map(view.Stair.Job.Practice.Nosing) >= LeastNosing)
             foreach (var (riser, line) in view.Nosings) marks.Add(place.Stroke(line, Pens.Nosing, Layer.Nosing, ThingId.Nosing(riser)));
@@ -57,11 +57,12 @@ public static class PlanMarks
         }
     }
 
-    private static IEnumerable<Mark> Wall(Path2 face, string of)
+    private static IEnumerable<Mark> Wall(Path2 face, PlanWall wall)
     {
+        var of = wall.Id;
         var points = face.Vertices.Select(v => v.At).ToList();
-        points[0] -= WallRunOn * (points[1] - points[0]).Unit;
-        points[^1] += WallRunOn * (points[^1] - points[^2]).Unit;
+        if (wall.StartsFree) points[0] -= WallRunOn * (points[1] - points[0]).Unit;
+        if (wall.EndsFree) points[^1] += WallRunOn * (points[^1] - points[^2]).Unit;
         var back = PlanView.Offset(points, WallDepth).Vertices.Select(v => v.At).Reverse();
         foreach (var line in Hatch.Lines([Path2.Polygon([.. points, .. back])], 1.4, Angle.FromDegrees(45), Layer.Site, of: of)) yield return line;
         yield return new StrokeMark(Path2.Polyline(points), Pens.Visible, Layer.Site, of);

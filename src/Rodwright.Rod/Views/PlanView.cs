@@ -19,7 +19,9 @@ public sealed class PlanView
         OuterSide = plan.Riser(1).Outer.X > plan.Riser(1).Inner.X ? 1 : -1;
         Strings = [.. stair.Kit.Strings.Select(b => (b.Part, StringOutline(b.Site, b.Part)))];
         Newels = [.. stair.Kit.Parts.Where(p => p.Kind == PartKind.Newel).Select(p => (p, Footprint.Of(p)))];
-        Walls = [.. WallsOf()];
+        var walls = WallsOf().ToList();
+        Walls = [.. walls.Select(w => w.Face)];
+        WallParts = [.. walls];
         Nosings = [.. plan.RiserLines.Select(r => (r.Number, Nosing(r)))];
         var box = Box2.Empty;
         foreach (var (_, outline) in Strings.Concat(Newels)) box = box.With(outline.Bounds);
@@ -45,7 +47,10 @@ public sealed class PlanView
     public ImmutableArray<Path2> Walls { get; }
 
     /// <summary>Id of the wall that a face of <see cref="Walls"/> belongs to.</summary>
-    public string WallOf(int index) => index == 0 && Stair.Job.OuterSide == SideKind.Wall ? ThingId.WallOuter : ThingId.WallInner;
+    public string WallOf(int index) => WallParts[index].Id;
+
+    /// <summary>The same walls, with what each belongs to and where they go on.</summary>
+    public ImmutableArray<PlanWall> WallParts { get; }
 
     /// <summary>Nosing lines by riser number, between the boundaries.</summary>
     public ImmutableArray<(int Riser, Path2 Line)> Nosings { get; }
@@ -65,26 +70,33 @@ public sealed class PlanView
         return sense > 0 ? Footprint.Upright(part, low, high) : Footprint.Upright(part, -high, -low);
     }
 
-    private IEnumerable<Path2> WallsOf()
+    /// <summary>The walls of each walled side: its faces as far as they hang together, behind the strings that stand against them. A turn's newel parts them.</summary>
+    private IEnumerable<PlanWall> WallsOf()
     {
         var (plan, job) = (Stair.Plan, Stair.Job);
         if (job.OuterSide == SideKind.Wall)
-        {
-            var points = new List<Point2> { plan.Outer.Edges[0].From };
-            points.AddRange(plan.Outer.Edges.Where(e => e.Length > Tolerance.Same).Select(e => e.To));
-            var away = new Line2(points[0], points[1] - points[0]).LeftOf(plan.Riser(1).Inner) > 0 ? -1 : 1;
-            if (away < 0) points.Reverse();
-            yield return Offset(points, plan.OuterThickness);
-        }
+            foreach (var wall in Chains(plan.Outer, ThingId.WallOuter, plan.OuterThickness, OuterSide > 0)) yield return wall;
         if (job.InnerSide != SideKind.Wall) yield break;
-        foreach (var board in Stair.Kit.Strings.Where(b => b.Site.Inner))
+        foreach (var wall in Chains(plan.Inner, ThingId.WallInner, plan.InnerThickness, OuterSide < 0)) yield return wall;
+    }
+
+    private static IEnumerable<PlanWall> Chains(Boundary side, string id, double thickness, bool toTheRight)
+    {
+        var edges = side.Edges.Where(e => e.Length > Tolerance.Same).ToList();
+        for (var i = 0; i < edges.Count; i++)
         {
-            var w = board.Part.FaceSide.Frame.W;
-            var back = Strings.First(s => s.Part.Id == board.Part.Id).Outline.Vertices.OrderBy(v => v.At.X * w.X + v.At.Y * w.Y).Take(2).Select(v => v.At).ToList();
-            var toStair = new Vector2(w.X, w.Y);
-            if ((back[1] - back[0]).Left.Dot(toStair) > 0) back.Reverse();
-            yield return Path2.Polyline(back);
+            if (!IsFace(i)) continue;
+            var first = i;
+            while (i + 1 < edges.Count && IsFace(i + 1)) i++;
+            List<Point2> points = [edges[first].From, .. edges[first..(i + 1)].Select(e => e.To)];
+            var (atFoot, atHead) = (first == 0, i == edges.Count - 1);
+            if (toTheRight) points.Reverse();
+            yield return new(Offset(points, thickness), id, toTheRight ? atHead : atFoot, toTheRight ? atFoot : atHead);
         }
+
+        // The edge of a half landing between its two newels is open.
+        bool IsFace(int i) => edges[i].Kind == BoundaryKind.StringFace
+            || (edges[i].Kind == BoundaryKind.Wall && !(i > 0 && i + 1 < edges.Count && edges[i - 1].Kind == BoundaryKind.NewelJog && edges[i + 1].Kind == BoundaryKind.NewelJog));
     }
 
     /// <summary>The line through some points moved to its left, corners mitred.</summary>

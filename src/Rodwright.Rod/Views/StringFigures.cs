@@ -52,7 +52,7 @@ public static class StringFigures
                     Add(site.Lower.At, "centre", site.Lower.Newel);
                     break;
                 case StringEndKind.CornerLetIn:
-                    Add(site.Lower.At, "corner", ThingId.Corner);
+                    Add(site.Lower.At, "corner", TurnPlaces.CornerAt(view.Stair.Plan, site, site.Lower.At));
                     if (view.Boards.Length == 1) Add(board.Outline.Bounds.MinX, "end, let in", part);
                     break;
                 default: break;
@@ -63,7 +63,7 @@ public static class StringFigures
                     Add(site.Upper.At, "centre", site.Upper.Newel);
                     break;
                 case StringEndKind.CornerThrough:
-                    if (view.Boards.Length == 1) Add(site.Upper.At, "corner", ThingId.Corner);
+                    if (view.Boards.Length == 1) Add(site.Upper.At, "corner", TurnPlaces.CornerAt(view.Stair.Plan, site, site.Upper.At));
                     if (view.Boards.Length == 1) Add(board.Outline.Bounds.MaxX, "end, through", part);
                     break;
                 case StringEndKind.Head:
@@ -91,7 +91,7 @@ public static class StringFigures
             StepKind.Floor => "upper floor",
             _ => $"tread {Number.Print(p.Riser, 0)}",
         }, ThingId.Level(view.Stair.Plan, p.Riser))).ToList();
-        if (view.HasFloor) stops.Add(new(view.Floor, "floor", view.Floor > 0 ? ThingId.Landing : ThingId.Floor));
+        if (view.HasFloor) stops.Add(new(view.Floor, "floor", view.FloorId));
         foreach (var board in view.Boards)
         {
             if (board.Site.Lower.Kind == StringEndKind.Foot) stops.Add(new(board.UpperEdge.Vertices[0].At.Y, "foot", board.Part.Id));
@@ -102,7 +102,7 @@ public static class StringFigures
             }
             // Both boards' edges meet at the corner at these heights.
             if (board.Site.Upper.Kind == StringEndKind.CornerThrough) Corner(board, board.Site.Upper.At);
-            else if (board.Site.Lower.Kind == StringEndKind.CornerLetIn && view.Boards.Length == 1) Corner(board, board.Site.Lower.At);
+            if (board.Site.Lower.Kind == StringEndKind.CornerLetIn && view.Boards.Length == 1) Corner(board, board.Site.Lower.At);
             foreach (var tenon in board.Tenons)
             {
                 stops.Add(new(tenon.Bottom, "tenon", ThingId.Of(board, tenon)));
@@ -113,8 +113,9 @@ public static class StringFigures
 
         void Corner(StringBoard board, double s)
         {
-            stops.Add(new(GraphCut.HeightAt(board.LowerEdge, s), "corner, below", ThingId.Corner));
-            stops.Add(new(GraphCut.HeightAt(board.UpperEdge, s), "corner, above", ThingId.Corner));
+            var id = TurnPlaces.CornerAt(view.Stair.Plan, board.Site, s);
+            stops.Add(new(GraphCut.HeightAt(board.LowerEdge, s), "corner, below", id));
+            stops.Add(new(GraphCut.HeightAt(board.UpperEdge, s), "corner, above", id));
         }
     }
 

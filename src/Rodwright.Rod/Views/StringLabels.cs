@@ -50,12 +50,12 @@ public static class StringLabels
         foreach (var easing in view.Boards[0].Easings.Where(e => e.Corner.X > view.From && e.Corner.X < view.To))
         {
             var words = easing.Tangent < 1 ? "no easing" : $"T {Number.Print(easing.Tangent)}, R {Number.Print(easing.Radius, 0)}";
-            Add(words, view.At(easing.Corner.X, easing.Corner.Y), lettering.Words, (easing.Corner.X <= view.Boards[0].Site.Upper.At ? view.Boards[0] : view.Boards[^1]).Part.Id);
+            Add(words, view.At(easing.Corner.X, easing.Corner.Y), lettering.Words, (view.Boards.FirstOrDefault(b => easing.Corner.X <= b.Site.Upper.At) ?? view.Boards[^1]).Part.Id);
         }
         foreach (var board in view.Boards)
             foreach (var piece in board.Part.Blank.JointedUp)
                 Add($"{board.Part.Mark}{piece.Mark} {Number.Print(piece.Length)} × {Number.Print(piece.Width)}", piece.Shape.Bounds.Centre, lettering.Words, board.Part.Id, board.Part.Mark + piece.Mark);
-        if (view.Corner is { } corner) Add("corner", view.At(corner, view.Boards[0].UpperEdge.Vertices[^1].At.Y + 4 * place.Scale.Ratio), lettering.Words, ThingId.Corner);
+        foreach (var ((corner, id), board) in view.Corners.Zip(view.Boards)) Add("corner", view.At(corner, board.UpperEdge.Vertices[^1].At.Y + 4 * place.Scale.Ratio), lettering.Words, id);
         return marks;
 
         void Add(string words, Point2 at, double height, string of, string shorter = "")
@@ -83,7 +83,7 @@ public static class StringLabels
         for (var i = 0; i + 1 < view.PitchPoints.Length; i++)
         {
             var (a, b) = (view.PitchPoints[i], view.PitchPoints[i + 1]);
-            if (b.Riser != a.Riser + 1 || view.Corner is { } c && c > a.At.X + 1 && c < b.At.X - 1) continue;
+            if (b.Riser != a.Riser + 1 || view.Corners.Any(c => c.At > a.At.X + 1 && c.At < b.At.X - 1)) continue;
             var (p, q) = (view.At(a.At.X, a.At.Y), view.At(b.At.X, b.At.Y));
             var along = (q - p).Unit;
             var text = $"T{Number.Print(a.Riser, 0)}";

@@ -41,13 +41,13 @@ public static class StringMarks
         // Corners of a stock board that stick out far are left out: the board runs on.
         marks.Add(new ClipMark(place.Map(box).Grown(4), view.Parts.Select(part => place.Stroke(part.Blank.Outline, RodPens.Stock, Layer.Construction, part.Id))));
         if (view.HasFloor)
-            marks.Add(place.Stroke(Path2.Polyline(new Point2(box.MinX, view.Floor), new Point2(box.MaxX, view.Floor)), Pens.Visible, Layer.Site, view.Floor > 0 ? ThingId.Landing : ThingId.Floor));
+            marks.Add(place.Stroke(Path2.Polyline(new Point2(box.MinX, view.Floor), new Point2(box.MaxX, view.Floor)), Pens.Visible, Layer.Site, view.FloorId));
         foreach (var site in view.Boards.Select(b => b.Site))
         {
             if (site.Lower.Kind == StringEndKind.Newel) marks.Add(Plumb(view, place, site.Lower.At, site, site.Lower.Newel));
             if (site.Upper.Kind == StringEndKind.Newel) marks.Add(Plumb(view, place, site.Upper.At, site, site.Upper.Newel));
         }
-        if (view.Corner is { } corner) marks.Add(Plumb(view, place, corner, view.Boards[0].Site, ThingId.Corner));
+        foreach (var ((corner, id), board) in view.Corners.Zip(view.Boards)) marks.Add(Plumb(view, place, corner, board.Site, id));
     }
 
     /// <summary>A centre line: through the height of the board there, and down to the ordinates.</summary>
@@ -87,19 +87,35 @@ public static class StringMarks
         marks.AddRange(Split(view, board, place, lines));
     }
 
-    /// <summary>What lies past the corner in a development of two boards is behind the other board: dashed.</summary>
+    /// <summary>What lies past a corner in a development of several boards is behind the other board: dashed.</summary>
     private static IEnumerable<Mark> Split(StringView view, StringBoard board, Placement place, List<Mark> lines)
     {
-        if (view.Corner is not { } corner) return lines;
-        var isLower = ReferenceEquals(board, view.Boards[0]);
+        if (view.Corners.IsEmpty) return lines;
         var box = Mark.BoundsOf(lines).Grown(1);
-        var cut = place.Map(view.At(corner, 0)).X;
-        var keepsLess = isLower == view.Sense > 0;
-        var (less, more) = (box with { MaxX = cut + 0.25 }, box with { MinX = cut - 0.25 });
+        var (seen, hidden) = (box, new List<Box2>());
+        var i = view.Boards.IndexOf(board);
+        if (i > 0) Cut(view.Corners[i - 1].At, up: true);
+        if (i < view.Corners.Length) Cut(view.Corners[i].At, up: false);
         return
         [
-            new ClipMark(keepsLess ? more : less, lines.OfType<StrokeMark>().Select(l => l with { Pen = Pens.Hidden, Layer = Layer.Hidden })),
-            new ClipMark(keepsLess ? less : more, lines),
+            .. hidden.Select(h => new ClipMark(h, lines.OfType<StrokeMark>().Select(l => l with { Pen = Pens.Hidden, Layer = Layer.Hidden }))),
+            new ClipMark(seen, lines),
         ];
+
+        // Keeps what lies up or down the stair from a corner.
+        void Cut(double s, bool up)
+        {
+            var x = place.Map(view.At(s, 0)).X;
+            if (up == view.Sense > 0)
+            {
+                hidden.Add(box with { MaxX = x + 0.25 });
+                seen = seen with { MinX = x - 0.25 };
+            }
+            else
+            {
+                hidden.Add(box with { MinX = x - 0.25 });
+                seen = seen with { MaxX = x + 0.25 };
+            }
+        }
     }
 }

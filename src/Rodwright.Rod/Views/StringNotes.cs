@@ -20,8 +20,8 @@ public static class StringNotes
             yield return $"Least width, straight steps: {Number.Print(view.Boards[0].LeastWidth)}";
         var practice = view.Stair.Job.Practice;
         yield return $"Margin {Number.Print(practice.Margin)}, housings {Number.Print(practice.Housing)} deep";
-        if (view.Corner is not null)
-            yield return $"Past the corner: {view.Boards[0].Part.Mark} {Number.Print(view.Boards[0].Site.Thickness)} through, {view.Boards[1].Part.Mark} {Number.Print(practice.Corner)} let in";
+        foreach (var (lower, upper) in view.Boards.Zip(view.Boards.Skip(1)))
+            yield return $"Past the corner: {lower.Part.Mark} {Number.Print(lower.Site.Thickness)} through, {upper.Part.Mark} {Number.Print(practice.Corner)} let in";
         foreach (var tenon in view.Boards.SelectMany(b => b.Tenons)) yield return TenonWords(view, tenon);
         if (view.Boards.Any(b => b.Tenons.Length > 0))
             yield return $"Bare-faced: cheek off the face side. Pegs {Number.Print(practice.Tenon.Peg)}, draw {Number.Print(practice.Tenon.Draw)} towards the shoulder";

@@ -3,12 +3,13 @@ using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Strings;
+using Rodwright.Rod.Things;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Rod.Views;
 
 /// <summary>
-/// One string board, or the two wall strings of a corner in one development, as seen looking at the face side: (u, v) of the parts' frames, which both boards
+/// One string board, or those that meet round corners in one development, as seen looking at the face side: (u, v) of the parts' frames, which the boards
 /// share. s runs with u or against it, by the hand of the stair and the side of it.
 /// </summary>
 public sealed class StringView
@@ -17,6 +18,7 @@ public sealed class StringView
     {
         Stair = stair;
         Boards = boards;
+        Corners = [.. boards.Take(boards.Length - 1).Select(b => (b.Site.Upper.At, TurnPlaces.CornerAt(stair.Plan, b.Site, b.Site.Upper.At)))];
         Sense = boards[0].Part.FaceSide.Frame.U.Dot(Vector3.Level(boards[0].Site.Face.Along)) > 0 ? 1 : -1;
         var (from, to) = (boards.Min(b => LowEnd(b)), boards.Max(b => HighEnd(b)));
         From = from;
@@ -61,8 +63,14 @@ public sealed class StringView
     /// <summary>Everything drawn, in (u, v); corners of the stock boards may stand out of it a little.</summary>
     public Box2 Bounds { get; }
 
-    /// <summary>Station of the corner both boards meet at; null for a lone board.</summary>
-    public double? Corner => Boards.Length == 2 ? Boards[0].Site.Upper.At : null;
+    /// <summary>Corners the boards meet at, from the bottom up: the station and the id of each; none for a lone board.</summary>
+    public ImmutableArray<(double At, string Id)> Corners { get; }
+
+    /// <summary>What the floor it stands on is: the lower floor, or a landing.</summary>
+    public string FloorId => ThingId.FloorAt(Stair.Plan, Floor);
+
+    /// <summary>"wall strings in development" of several, the string's name of one.</summary>
+    public string Title => Boards.Length == 1 ? Boards[0].Part.Name : (Boards[0].Site.IsWall ? "wall strings" : "newel strings") + " in development";
 
     /// <summary>A point of the development on the face as looked at.</summary>
     public Point2 At(double s, double z) => new(Sense * s, z);
@@ -73,9 +81,9 @@ public sealed class StringView
         var strings = stair.Kit.Strings;
         for (var i = 0; i < strings.Length; i++)
         {
-            var pair = strings[i].Site.Upper.Kind == StringEndKind.CornerThrough;
-            ImmutableArray<StringBoard> boards = pair ? [strings[i], strings[++i]] : [strings[i]];
-            if (boards[0].Site.IsWall == wall) yield return new(stair, boards);
+            var first = i;
+            while (strings[i].Site.Upper.Kind == StringEndKind.CornerThrough) i++;
+            if (strings[first].Site.IsWall == wall) yield return new(stair, [.. strings.Skip(first).Take(i - first + 1)]);
         }
     }
 

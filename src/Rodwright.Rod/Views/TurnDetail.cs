@@ -7,38 +7,52 @@ using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Rod.Views;
 
-/// <summary>The turn's newel in plan at a larger scale: how far the first and last risers stand from its centre lines, and the narrow ends on its faces.</summary>
+/// <summary>A turn's newel in plan at a larger scale: how far the first and last risers stand from its centre lines, and the narrow ends on its faces.</summary>
 public static class TurnDetail
 {
     private const double Words = 2.5;
     private const double Stub = 4; // of strings beyond the newel, mm of paper
     private const double ForFigures = 13;
 
-    /// <summary>The marks of the detail; none for a stair without a turn.</summary>
+    /// <summary>How many details a stair has: one for each newel of its turns.</summary>
+    public static int Count(StairPlan plan) => plan.Turns.Sum(t => t.Newels.Length);
+
+    /// <summary>The marks of one detail; none where the stair has not so many.</summary>
     /// <param name="view">The plan.</param>
     /// <param name="box">Where, mm of paper.</param>
-    public static IReadOnlyList<Mark> Draw(PlanView view, Box2 box)
+    /// <param name="index">Which of the turns' newels, from the bottom up.</param>
+    public static IReadOnlyList<Mark> Draw(PlanView view, Box2 box, int index = 0)
     {
         var plan = view.Stair.Plan;
-        if (plan.Turn is not { } turn) return [];
+        var newels = plan.Turns.SelectMany(t => t.Newels.Select(n => (Turn: t, Id: n))).ToList();
+        if (index >= newels.Count) return [];
+        var (turn, id) = newels[index];
+        var site = plan.Newels.First(n => n.Id == id);
+        var newel = view.Newels.First(n => n.Part.Id == id);
         var half = view.Stair.Job.Practice.Newel / 2;
-        var side = view.OuterSide;
-        // Figures stand above and on the outer side; below and on the inner side the newel, or a riser that stands past it, is all there is.
-        var (down, inner) = (Math.Max(half, turn.FirstRiser), Math.Max(half, turn.LastRiser));
-        var scale = Scale.ToFit(half + inner, half + down, box.Width - Stub - ForFigures, box.Height - Stub - ForFigures);
+        var (first, last) = (id == turn.Newels[0], id == turn.Newels[^1]);
+        var (across, along) = (turn.Frame.Across, turn.Frame.Along);
+        var (e1, e2) = (first ? turn.FirstRiser : 0, last ? turn.LastRiser : 0);
+        var isHalf = turn.Site.Quarters == 2;
+        // Figures stand on the sides the risers are measured from; elsewhere the newel, or a riser that stands past it, is all there is.
+        (Vector2 Way, double Timber, double Paper)[] reach =
+        [
+            (across, half, ForFigures), (along, half, isHalf ? Stub : ForFigures),
+            (-1 * across, isHalf ? half : Math.Max(half, e2), isHalf ? ForFigures : Stub), (-1 * along, Math.Max(half, Math.Max(e1, isHalf ? e2 : 0)), Stub),
+        ];
+        var (right, up, left, down) = (Reach(new(1, 0)), Reach(new(0, 1)), Reach(new(-1, 0)), Reach(new(0, -1)));
+        var words = along.Y > 0.5 && !isHalf ? 0 : Words + 1.5; // under the window
+        var scale = Scale.ToFit(left.Timber + right.Timber, down.Timber + up.Timber, box.Width - left.Paper - right.Paper, box.Height - down.Paper - up.Paper - words);
         var f = scale.Factor;
         var centre = new Point2(
-            side > 0 ? box.MinX + Stub + inner * f : box.MaxX - Stub - inner * f,
-            box.MinY + (box.Height - Stub - ForFigures - (half + down) * f) / 2 + Stub + down * f);
-        var place = new Placement(scale, turn.Centre, centre);
-        var (to, up, low) = (half * f + ForFigures - 2, centre.Y + half * f + ForFigures - 2, centre.Y - down * f - Stub);
-        var window = side > 0
-            ? new Box2(box.MinX, low, centre.X + to, up)
-            : new Box2(centre.X - to, low, box.MaxX, up);
-        var newel = view.Newels.First(n => plan.Newels.First(s => s.Id == n.Part.Id).Role == NewelRole.Turn);
+            across.X < -0.5 && !isHalf ? box.MaxX - right.Paper - right.Timber * f : box.MinX + left.Paper + left.Timber * f,
+            box.MinY + words + (box.Height - words - down.Paper - up.Paper - (down.Timber + up.Timber) * f) / 2 + down.Paper + down.Timber * f);
+        var place = new Placement(scale, site.Centre, centre);
+        var window = new Box2(centre.X - Past(left), centre.Y - Past(down), centre.X + Past(right), centre.Y + Past(up));
         var lines = new List<Mark>();
-        foreach (var (_, line) in view.Nosings.Where(n => n.Riser >= turn.FirstLine && n.Riser <= turn.LastLine)) lines.Add(place.Stroke(line, Pens.Nosing, Layer.Nosing));
-        for (var k = turn.FirstLine; k <= turn.LastLine; k++)
+        var (from, to) = (TurnPlaces.FirstSquare(turn), TurnPlaces.LastSquare(turn));
+        foreach (var (_, line) in view.Nosings.Where(n => n.Riser >= from && n.Riser <= to)) lines.Add(place.Stroke(line, Pens.Nosing, Layer.Nosing));
+        for (var k = from; k <= to; k++)
             lines.Add(place.Stroke(Path2.Polyline(plan.Riser(k).Inner, plan.Riser(k).Outer), Pens.Visible, Layer.Visible));
         foreach (var (_, outline) in view.Strings)
         {
@@ -53,13 +67,19 @@ public static class TurnDetail
         var style = DimensionStyle.Usual with { TextHeight = Words };
         var marks = new List<Mark> { new ClipMark(window, lines) };
         var off = place.Map(half) + 4;
-        if (turn.FirstRiser > 0.05) marks.AddRange(Offset(c + side * new Vector2(off, 0), new Vector2(0, -place.Map(turn.FirstRiser)), c, turn.FirstRiser, style));
-        if (turn.LastRiser > 0.05) marks.AddRange(Offset(c + new Vector2(0, off), side * new Vector2(-place.Map(turn.LastRiser), 0), c, turn.LastRiser, style));
-        marks.AddRange(NarrowEnds(plan, place));
-        marks.Add(new TextMark(
-            new(c.X + side * (2 + place.Map(view.Stair.Plan.InnerThickness / 2)), low - 0.5), $"{newel.Part.Mark}, {scale}", Words, Layer.Lettering,
-            side > 0 ? HorizontalAnchor.Start : HorizontalAnchor.End));
+        if (e1 > 0.05) marks.AddRange(Offset(c + off * across, -place.Map(e1) * along, c, e1, style));
+        if (e2 > 0.05) marks.AddRange(isHalf ? Offset(c - off * across, -place.Map(e2) * along, c, e2, style) : Offset(c + off * along, -place.Map(e2) * across, c, e2, style));
+        marks.AddRange(NarrowEnds(plan, turn, site.Centre, place));
+        var caption = $"{newel.Part.Mark}, {scale}";
+        marks.Add(words > 0
+            ? new TextMark(new(c.X, window.MinY - 1 - Words), caption, Words, Layer.Lettering, HorizontalAnchor.Middle)
+            : new TextMark(new(c.X + across.X * (2 + place.Map(view.Stair.Plan.InnerThickness / 2)), window.MinY - 0.5), caption, Words, Layer.Lettering,
+                across.X > 0 ? HorizontalAnchor.Start : HorizontalAnchor.End));
         return marks;
+
+        (double Timber, double Paper) Reach(Vector2 way) => reach.Where(r => r.Way.Dot(way) > 0.5).Select(r => (r.Timber, r.Paper)).First();
+
+        double Past((double Timber, double Paper) side) => side.Timber * f + side.Paper - (side.Paper > Stub ? 2 : 0);
     }
 
     /// <summary>One offset; its figure stands away from the newel.</summary>
@@ -71,18 +91,18 @@ public static class TurnDetail
     }
 
     /// <summary>Figures of the narrow ends, inside the newel along its faces.</summary>
-    private static IEnumerable<Mark> NarrowEnds(StairPlan plan, Placement place)
+    private static IEnumerable<Mark> NarrowEnds(StairPlan plan, TurnPlan turn, Point2 centre, Placement place)
     {
         var taken = new List<Box2>();
-        foreach (var step in plan.Turn!.Steps)
+        var reach = 0.5 * plan.Job.Practice.Newel + 1;
+        foreach (var step in turn.Steps)
         {
-            var (a, b) = (plan.Riser(step.Number).Inner, plan.Riser(step.Number + 1).Inner);
+            var (a, b) = (TurnPlaces.Near(plan, turn, plan.Riser(step.Number)), TurnPlaces.Near(plan, turn, plan.Riser(step.Number + 1)));
             var middle = a.Towards(b, 0.5);
-            var alongFace = Math.Abs(a.X - b.X) < 0.01 || Math.Abs(a.Y - b.Y) < 0.01;
-            var inward = alongFace
-                ? Math.Abs(a.X - b.X) < 0.01 ? new Vector2(Math.Sign(plan.Turn.Centre.X - a.X), 0) : new Vector2(0, -1)
-                : (plan.Turn.Centre - middle).Unit;
-            if (Math.Abs(middle.X - plan.Turn.Centre.X) > 0.5 * plan.Job.Practice.Newel + 1 || Math.Abs(middle.Y - plan.Turn.Centre.Y) > 0.5 * plan.Job.Practice.Newel + 1) continue;
+            var (upright, level) = (Math.Abs(a.X - b.X) < 0.01, Math.Abs(a.Y - b.Y) < 0.01);
+            var inward = upright ? new Vector2(Math.Sign(centre.X - a.X), 0) : level ? new Vector2(0, Math.Sign(centre.Y - a.Y)) : (centre - middle).Unit;
+            if (Math.Abs(middle.X - centre.X) > reach || Math.Abs(middle.Y - centre.Y) > reach) continue;
+            var alongFace = upright || level;
             var text = new TextMark(place.Map(middle) + (alongFace ? 2.2 : 3.6) * inward, Number.Print(step.NarrowAlongFaces), Words, Layer.Dimension,
                 HorizontalAnchor.Middle, VerticalAnchor.Middle, alongFace ? Reading.TurnOf(b - a) : default, knockout: true);
             // Where the steps are many the figures crowd; the table has them all.

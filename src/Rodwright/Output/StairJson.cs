@@ -66,7 +66,7 @@ internal static class StairJson
     private static void Tapered(Utf8JsonWriter json, StairPlan plan)
     {
         json.WriteStartArray("taperedSteps");
-        foreach (var step in plan.Turn?.Steps ?? [])
+        foreach (var step in plan.TaperedSteps)
         {
             json.WriteStartObject();
             json.WriteNumber("number", step.Number);
@@ -88,12 +88,17 @@ internal static class StairJson
     private static void Turns(Utf8JsonWriter json, StairPlan plan)
     {
         json.WriteStartArray("turns");
-        if (plan.Turn is { } turn)
+        foreach (var turn in plan.Turns)
         {
             json.WriteStartObject();
             json.WriteString("kind", turn.Steps.IsEmpty ? "landing" : "winders");
             json.WriteString("hand", turn.Hand.ToString().ToLowerInvariant());
+            json.WriteNumber("quarters", turn.Site.Quarters);
             json.WriteString("method", turn.Method);
+            json.WriteNumber("firstRiserNumber", turn.FirstLine);
+            json.WriteNumber("lastRiserNumber", turn.LastLine);
+            json.WriteNumber("sharedBefore", turn.Turn.SharedBefore);
+            json.WriteNumber("sharedAfter", turn.Turn.SharedAfter);
             json.WriteNumber("firstRiser", turn.FirstRiser);
             json.WriteNumber("lastRiser", turn.LastRiser);
             json.WriteString("decidedBy", turn.DecidedBy);

@@ -23,17 +23,20 @@ internal static class SummaryText
 
     private static void Turn(TextWriter to, StairPlan plan)
     {
-        if (plan.Turn is not { } turn) return;
-        to.WriteLine();
-        to.WriteLine($"  Turn to the {turn.Hand.ToString().ToLowerInvariant()}: risers {turn.FirstLine} to {turn.LastLine}, faces {Mm(turn.FirstRiser)} and {Mm(turn.LastRiser)} outside the newel's centre. Decided by {turn.DecidedBy}.");
-        if (turn.Steps.IsEmpty) return;
-        var rows = new List<string[]> { new[] { "step", "going", "along the line", "nosings", "narrow, faces", "straight", "tread", "wide", "taper" } };
-        rows.AddRange(turn.Steps.Select(s => new[]
+        foreach (var turn in plan.Turns)
         {
-            Number.Print(s.Number, 0), Number.Fixed(s.GoingChord, 2), Number.Fixed(s.GoingArc, 2), Number.Fixed(s.NosingGoing, 2), Number.Fixed(s.NarrowAlongFaces, 2), Number.Fixed(s.NarrowStraight, 2),
-            Number.Fixed(s.NarrowTreadWidth, 2), Number.Fixed(s.Wide, 2), Number.Fixed(s.Taper.Degrees, 2) + "°",
-        }));
-        Columns.Write(to, rows, 0, 1, 2, 3, 4, 5, 6, 7, 8);
+            to.WriteLine();
+            var name = plan.Turns.Length == 1 ? "Turn" : $"Turn {Number.Print(turn.Index + 1, 0)}";
+            to.WriteLine($"  {name} to the {turn.Hand.ToString().ToLowerInvariant()}: risers {turn.FirstLine} to {turn.LastLine}, faces {Mm(turn.FirstRiser)} and {Mm(turn.LastRiser)} outside the newel's centre. Decided by {turn.DecidedBy}.");
+            if (turn.Steps.IsEmpty) continue;
+            var rows = new List<string[]> { new[] { "step", "going", "along the line", "nosings", "narrow, faces", "straight", "tread", "wide", "taper" } };
+            rows.AddRange(turn.Steps.Select(s => new[]
+            {
+                Number.Print(s.Number, 0), Number.Fixed(s.GoingChord, 2), Number.Fixed(s.GoingArc, 2), Number.Fixed(s.NosingGoing, 2), Number.Fixed(s.NarrowAlongFaces, 2), Number.Fixed(s.NarrowStraight, 2),
+                Number.Fixed(s.NarrowTreadWidth, 2), Number.Fixed(s.Wide, 2), Number.Fixed(s.Taper.Degrees, 2) + "°",
+            }));
+            Columns.Write(to, rows, 0, 1, 2, 3, 4, 5, 6, 7, 8);
+        }
     }
 
     private static void Strings(TextWriter to, Stair stair)
