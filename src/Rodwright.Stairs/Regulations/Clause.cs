@@ -17,7 +17,11 @@ public sealed record Clause(string Number, Rule Rule, Limit Limit, Evidence Evid
 
     /// <summary>A clause this version cannot measure.</summary>
     public static Clause NotChecked(string number, Rule rule, Evidence evidence, string source) =>
-        new(number, rule, Limit.None, evidence, source, Weight.Limit);
+        NotChecked(number, rule, Limit.None, evidence, source);
+
+    /// <summary>A clause this version cannot measure, with the limit it states.</summary>
+    public static Clause NotChecked(string number, Rule rule, Limit limit, Evidence evidence, string source) =>
+        new(number, rule, limit, evidence, source, evidence == Evidence.Memory ? Weight.Advice : Weight.Limit);
 }
 
 /// <summary>What it means when a clause is not kept.</summary>

@@ -14,6 +14,9 @@ public sealed record Regulation
     /// <summary>Title with edition, as printed.</summary>
     public required string Title { get; init; }
 
+    /// <summary>Whose rules they are, in as few words as a list is grouped by: "England", "DIN 18065".</summary>
+    public string Group { get; init; } = "";
+
     /// <summary>Where goings are measured across the width.</summary>
     public required WalkingLineRule WalkingLine { get; init; }
 

@@ -12,6 +12,7 @@ public static class RuleCatalogue
         UniformRiseRule.Instance, UniformGoingRule.Instance, TaperedGoingRule.Instance, OuterGoingRule.Instance, UniformTaperedGoingRule.Instance,
         NarrowAlongFacesRule.Instance, NarrowStraightRule.Instance, NarrowTreadWidthRule.Instance, GreatestGoingRule.Instance,
         NosingRule.Instance, RisersPerFlightRule.Instance, FlightRiseRule.Instance, StraightRunRule.Instance, ClearWidthRule.Instance, LandingRule.Instance,
+        FirstRiseRule.Instance, TaperedPerQuarterRule.Instance, WalkingBendRule.Instance, TaperReachRule.Instance,
     ];
 
     /// <summary>What regulations ask for and this version does not measure.</summary>
@@ -19,6 +20,7 @@ public static class RuleCatalogue
     [
         Unmeasureds.Headroom, Unmeasureds.Handrail, Unmeasureds.Guarding, Unmeasureds.EndLandings, Unmeasureds.Doors, Unmeasureds.EscapeWidth,
         Unmeasureds.Lighting, Unmeasureds.NosingEdge, Unmeasureds.LevelTreads, Unmeasureds.External, Unmeasureds.CategoryGoing, Unmeasureds.Winders,
+        Unmeasureds.OuterHandrail, Unmeasureds.Fixings, Unmeasureds.ControlSums, Unmeasureds.FlightWidth,
     ];
 
     /// <summary>The rule with an id; null when there is none.</summary>

@@ -11,6 +11,7 @@ internal static class England2013Private
     {
         Id = "england-2013-private",
         Title = "England, Approved Document K, 2013 edition, private stair",
+        Group = "England",
         WalkingLine = new(1000, 270, true),
         Going = GoingMeasure.Chord,
         Narrow = NarrowMeasure.TreadWidth,
@@ -41,12 +42,12 @@ internal static class England2013Private
             new("1.20", LandingRule.Instance, Limit.AtLeastClearWidth, Secondary, "width and length at least the smallest width of the flight", Weight.Limit),
             NotChecked("1.5", Unmeasureds.LevelTreads, Secondary, "treads level"),
             NotChecked("Table 1.1 note 2", Unmeasureds.External, TextSeen, "going of each step should be a minimum of 280mm"),
-            NotChecked("1.11-1.13", Unmeasureds.Headroom, Secondary, "2000 from the pitch line and floors"),
+            NotChecked("1.11-1.13", Unmeasureds.Headroom, Limit.AtLeast(2000), Secondary, "2000 from the pitch line and floors"),
             NotChecked("1.14-1.17", Unmeasureds.EscapeWidth, Secondary, "no least width here; Approved Documents B and M may ask for one"),
             NotChecked("1.20-1.21", Unmeasureds.EndLandings, Secondary, "a level landing at top and bottom, as wide and long as the flight is wide"),
             NotChecked("1.22-1.24", Unmeasureds.Doors, TextSeen, "400 clear at a door over a bottom landing"),
-            NotChecked("1.34-1.36", Unmeasureds.Handrail, Secondary, "one side below 1 m wide, both from 1 m; 900 to 1000 high"),
-            NotChecked("1.39-1.41, Diagram 3.1", Unmeasureds.Guarding, Secondary, "where the drop is more than 600; 900 high, no 100 sphere through"),
+            NotChecked("1.34-1.36", Unmeasureds.Handrail, Limit.Between(900, 1000), Secondary, "one side below 1 m wide, both from 1 m; 900 to 1000 high"),
+            NotChecked("1.39-1.41, Diagram 3.1", Unmeasureds.Guarding, Limit.AtLeast(900), Secondary, "where the drop is more than 600; 900 high, no 100 sphere through"),
         ],
     };
 }

@@ -14,6 +14,7 @@ internal static class UsaIrc2021
     {
         Id = "usa-irc-2021",
         Title = "United States, International Residential Code, 2021 edition",
+        Group = "United States",
         WalkingLine = new(0, 12 * Inch, false),
         Going = GoingMeasure.Chord,
         Narrow = NarrowMeasure.Straight,
@@ -38,18 +39,18 @@ internal static class UsaIrc2021
             new("R311.7.1", ClearWidthRule.Instance, Limit.AtLeast(36 * Inch, "36 in"), TextSeen, "clear width at least 36 in above the handrail", Weight.Limit),
             new("R311.7.6", LandingRule.Instance, Limit.AtLeastClearWidth, TextSeen, "landing at least as wide as the flight", Weight.Limit),
             new("R311.7.6", LandingRule.Instance, Limit.AtLeast(36 * Inch, "36 in"), TextSeen, "depth in the direction of travel at least 36 in", Weight.Limit),
-            NotChecked("R311.7.2", Unmeasureds.Headroom, TextSeen, "6 ft 8 in from the sloped line of the nosings"),
+            NotChecked("R311.7.2", Unmeasureds.Headroom, Limit.AtLeast(80 * Inch, "6 ft 8 in"), TextSeen, "6 ft 8 in from the sloped line of the nosings"),
             NotChecked("R311.7.1", Unmeasureds.EscapeWidth, TextSeen, "31½ in below one handrail, 27 in between two"),
             NotChecked("R311.7.5.3", Unmeasureds.NosingEdge, TextSeen, "radius at most 9/16 in, bevel at most ½ in"),
             NotChecked("R311.7.6", Unmeasureds.EndLandings, TextSeen, "a floor or landing at top and bottom"),
             NotChecked("R311.7.7", Unmeasureds.LevelTreads, TextSeen, "treads and landings slope at most 1 in 48"),
-            NotChecked("R311.7.8", Unmeasureds.Handrail, TextSeen, "one side from 4 risers on; 34 to 38 in high"),
+            NotChecked("R311.7.8", Unmeasureds.Handrail, Limit.Between(34 * Inch, 38 * Inch, "34 to 38 in"), TextSeen, "one side from 4 risers on; 34 to 38 in high"),
             NotChecked("R311.7.9", Unmeasureds.Lighting, TextSeen, "stairways are lit"),
-            NotChecked("R312.1", Unmeasureds.Guarding, TextSeen, "where the drop is more than 30 in; no 4 in sphere through"),
+            NotChecked("R312.1", Unmeasureds.Guarding, Limit.AtLeast(34 * Inch, "34 in"), TextSeen, "where the drop is more than 30 in; no 4 in sphere through"),
         ],
     };
 
     /// <summary>Treads of 11 in and more need no nosing.</summary>
-    private static string? DeepTreads(StairPlan plan) =>
+    internal static string? DeepTreads(StairPlan plan) =>
         plan.Going >= 11 * Inch * plan.Job.ModelScale ? "no nosing is asked for where the treads are 11 in deep or more" : null;
 }
