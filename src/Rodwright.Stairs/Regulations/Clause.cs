@@ -15,6 +15,9 @@ public sealed record Clause(string Number, Rule Rule, Limit Limit, Evidence Evid
     /// <summary>Why the clause does not apply to a stair; null when it does. Most clauses always apply.</summary>
     public Func<StairPlan, string?> Except { get; init; } = _ => null;
 
+    /// <summary>Whether a shop has written it into a table of its own.</summary>
+    public bool IsOwn { get; init; }
+
     /// <summary>A clause this version cannot measure.</summary>
     public static Clause NotChecked(string number, Rule rule, Evidence evidence, string source) =>
         NotChecked(number, rule, Limit.None, evidence, source);

@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Jobs.Fields;
 
 namespace Rodwright.Stairs.Regulations;
 
@@ -32,8 +35,19 @@ public sealed class RegulationShelf
         return new([.. tables.Values.OrderBy(t => t.Title, StringComparer.Ordinal).ThenBy(t => t.Id, StringComparer.Ordinal)]);
     }
 
+    /// <summary>The published tables, and one more where it is a shop's own.</summary>
+    public static RegulationShelf Holding(Regulation table) => table.IsOwn ? Published.With(table) : Published;
+
     /// <summary>The table with an id; null when there is none.</summary>
     public Regulation? Find(string id) => IsOwn(id) ? Own.FirstOrDefault(t => t.Id == id) : RegulationCatalogue.Find(id);
+
+    /// <summary>The id of a table most like a misspelt one; null when none is near enough to be meant.</summary>
+    public string? Nearest(string id) => NearestName.To(id, All.Select(t => t.Id));
+
+    /// <summary>The finding for a table of the shop's own that is not here.</summary>
+    public Finding Missing(string id) => new(JobCodes.Regulation, Severity.Error, "regulation",
+        $"the shop's own table {id} is not here; {(Own.IsEmpty ? "there is none" : "here: " + string.Join(", ", Own.Select(t => t.Id)))}",
+        NearestName.To(id, Own.Select(t => t.Id)) is { } near ? $"did you mean {near}?" : "put its file beside the job, in the folder regulations, or judge the job by another table");
 
     /// <summary>Whether an id is that of a shop's own table, whether there is one or not.</summary>
     public static bool IsOwn(string id) => id.StartsWith(OwnPrefix, StringComparison.Ordinal);
