@@ -35,6 +35,9 @@ public sealed class RegulationShelf
         return new([.. tables.Values.OrderBy(t => t.Title, StringComparer.Ordinal).ThenBy(t => t.Id, StringComparer.Ordinal)]);
     }
 
+    /// <summary>Whether another shelf holds the same tables, written alike.</summary>
+    public bool HoldsSame(RegulationShelf other) => Own.Select(t => t.WrittenAs).SequenceEqual(other.Own.Select(t => t.WrittenAs));
+
     /// <summary>The published tables, and one more where it is a shop's own.</summary>
     public static RegulationShelf Holding(Regulation table) => table.IsOwn ? Published.With(table) : Published;
 
@@ -47,7 +50,7 @@ public sealed class RegulationShelf
     /// <summary>The finding for a table of the shop's own that is not here.</summary>
     public Finding Missing(string id) => new(JobCodes.Regulation, Severity.Error, "regulation",
         $"the shop's own table {id} is not here; {(Own.IsEmpty ? "there is none" : "here: " + string.Join(", ", Own.Select(t => t.Id)))}",
-        NearestName.To(id, Own.Select(t => t.Id)) is { } near ? $"did you mean {near}?" : "put its file beside the job, in the folder regulations, or judge the job by another table");
+        NearestName.To(id, Own.Select(t => t.Id)) is { } near ? $"did you mean {near}?" : "bring its file, NAME.regulation.json, here first: into the folder regulations beside the job, or to the page of regulations; or judge the job by another table");
 
     /// <summary>Whether an id is that of a shop's own table, whether there is one or not.</summary>
     public static bool IsOwn(string id) => id.StartsWith(OwnPrefix, StringComparison.Ordinal);

@@ -7,7 +7,6 @@ using Rodwright.Output;
 using Rodwright.Rod;
 using Rodwright.Rod.Packs;
 using Rodwright.Stairs.Jobs;
-using Rodwright.Stairs.Regulations.Own;
 
 namespace Rodwright.Commands;
 
@@ -50,9 +49,7 @@ internal static class PackCommand
                 new("job.stair.json", "application/json", Encoding.UTF8.GetBytes(JobFile.Write(stair.Job))),
                 new("result.json", "application/json", Encoding.UTF8.GetBytes(StairJson.Write(stair, rod.Proof))),
             ];
-            // The pack can be set out again from what is in it.
-            if (stair.Plan.Regulation.WrittenAs is { } own)
-                others.Add(new($"{RegulationFolder.Name}/{own.Id}{OwnRegulationFile.Ending}", "application/json", Encoding.UTF8.GetBytes(OwnRegulationFile.Write(own))));
+            others.AddRange(OwnTableFile.Of(stair));
             if (parsed.GetValue(model))
             {
                 progress.Report("making the solid model");

@@ -13,7 +13,7 @@ namespace Rodwright.Commands;
 internal static class RegulationFolder
 {
     /// <summary>The folder beside the job.</summary>
-    public const string Name = "regulations";
+    public const string Name = OwnTableFile.Folder;
 
     public static Option<string?> Option() => new("--regulations") { Description = $"Folder of the shop's own tables, *{OwnRegulationFile.Ending}; without it the folder \"{Name}\" beside the job, if there is one" };
 
