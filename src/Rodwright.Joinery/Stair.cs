@@ -20,19 +20,24 @@ public sealed record Stair(Job Job, StairPlan Plan, RegulationReport Regulation,
     /// <summary>Sets a job out, or says why it cannot exist.</summary>
     /// <param name="job">A job as the job file's reader gives it.</param>
     /// <param name="found">What was found in reading it, to be kept with the rest.</param>
-    /// <exception cref="ArgumentException">The job names a regulation that is not in the catalogue.</exception>
-    public static Outcome<Stair> SetOut(Job job, IEnumerable<Finding>? found = null) => SetOut(job, found, Planner.SetOut, Judge.Check);
+    /// <param name="shelf">The tables it may be judged by; the published ones when null. A table of the shop's own that is not among them refuses the job.</param>
+    /// <exception cref="ArgumentException">The job names a published regulation that is not in the catalogue.</exception>
+    public static Outcome<Stair> SetOut(Job job, IEnumerable<Finding>? found = null, RegulationShelf? shelf = null) => SetOut(job, found, shelf, Planner.SetOut, Judge.Check);
 
-    /// <summary>Sets a job out as <see cref="SetOut(Job, IEnumerable{Finding})"/> does, plan and regulation without hints: to follow a drag, and to try remedies.</summary>
+    /// <summary>Sets a job out as <see cref="SetOut(Job, IEnumerable{Finding}, RegulationShelf)"/> does, plan and regulation without hints: to follow a drag, and to try remedies.</summary>
     /// <param name="job">A job as the job file's reader gives it.</param>
     /// <param name="found">What was found in reading it, to be kept with the rest.</param>
-    /// <exception cref="ArgumentException">The job names a regulation that is not in the catalogue.</exception>
-    public static Outcome<Stair> Draft(Job job, IEnumerable<Finding>? found = null) => SetOut(job, found, Planner.Draft, Judge.Draft);
+    /// <param name="shelf">The tables it may be judged by; the published ones when null.</param>
+    /// <exception cref="ArgumentException">The job names a published regulation that is not in the catalogue.</exception>
+    public static Outcome<Stair> Draft(Job job, IEnumerable<Finding>? found = null, RegulationShelf? shelf = null) => SetOut(job, found, shelf, Planner.Draft, Judge.Draft);
 
     private static Outcome<Stair> SetOut(
-        Job job, IEnumerable<Finding>? found, Func<Job, Regulation, Outcome<StairPlan>> setOut, Func<StairPlan, RegulationReport> judge)
+        Job job, IEnumerable<Finding>? found, RegulationShelf? shelf, Func<Job, Regulation, Outcome<StairPlan>> setOut, Func<StairPlan, RegulationReport> judge)
     {
-        var regulation = RegulationCatalogue.Find(job.Regulation)
+        var tables = shelf ?? RegulationShelf.Published;
+        if (RegulationShelf.IsOwn(job.Regulation) && tables.Find(job.Regulation) is null)
+            return Outcome<Stair>.Refused([.. found ?? [], tables.Missing(job.Regulation)]);
+        var regulation = tables.Find(job.Regulation)
             ?? throw new ArgumentException($"no regulation {job.Regulation}", nameof(job));
         var planned = setOut(job, regulation);
         var findings = (found ?? []).Concat(planned.Findings).ToList();

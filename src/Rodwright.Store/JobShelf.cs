@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using Rodwright.Store.Rows;
 using Rodwright.Store.Search;
 using Rodwright.Workshop.Shelf;
+using Rodwright.Workshop.Tables;
 
 namespace Rodwright.Store;
 
@@ -13,10 +14,7 @@ namespace Rodwright.Store;
 /// </summary>
 public sealed class JobShelf : IJobShelf, IDisposable
 {
-    // A database may keep less of a second than the clock gives: what is returned is what will be read again.
-    private const long TicksKept = TimeSpan.TicksPerMicrosecond;
-
-    private static readonly Expression<Func<JobRow, JobCard>> AsCard = j => new JobCard(j.Id, j.Title, j.Summary, j.Revision, j.ChangedBy, j.ChangedAt, j.Archived);
+    internal static readonly Expression<Func<JobRow, JobCard>> AsCard = j => new JobCard(j.Id, j.Title, j.Summary, j.Revision, j.ChangedBy, j.ChangedAt, j.Archived);
 
     private static readonly Expression<Func<RevisionRow, RevisionNote>> AsNote = r => new RevisionNote(r.Number, r.Kind, r.Words, r.Name, r.By, r.At);
 
@@ -27,10 +25,14 @@ public sealed class JobShelf : IJobShelf, IDisposable
     {
         this.provider = provider;
         this.clock = clock;
+        Tables = new OwnTables(provider, clock);
     }
 
     /// <inheritdoc/>
     public string Kind => provider.Kind;
+
+    /// <inheritdoc/>
+    public IOwnTables Tables { get; }
 
     /// <summary>Carries the store forward, then opens it.</summary>
     internal static async Task<JobShelf> Open(StoreProvider provider, TimeProvider clock, CancellationToken stop)
@@ -190,11 +192,7 @@ public sealed class JobShelf : IJobShelf, IDisposable
         Job = job, Number = number, Kind = draft.Kind, Words = draft.Words, Name = "", By = draft.By, At = now, Ticket = Guid.CreateVersion7(now), Text = draft.Text,
     };
 
-    private DateTimeOffset Now()
-    {
-        var now = clock.GetUtcNow().UtcTicks;
-        return new(now - now % TicksKept, TimeSpan.Zero);
-    }
+    private DateTimeOffset Now() => StoreTime.Now(clock);
 
     private StoreContext Context() => new(provider.Options);
 }

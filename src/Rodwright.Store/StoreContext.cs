@@ -4,7 +4,7 @@ using Rodwright.Store.Rows;
 
 namespace Rodwright.Store;
 
-/// <summary>The two tables of a store, the same for every provider. Names are spelled out: people read them in a shell.</summary>
+/// <summary>The tables of a store, the same for every provider. Names are spelled out: people read them in a shell.</summary>
 internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbContext(options)
 {
     // A provider gives a time back without saying that it is UTC. Kept as DateTime because SQLite cannot sort the type with an offset.
@@ -14,6 +14,8 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
     public DbSet<JobRow> Jobs => Set<JobRow>();
 
     public DbSet<RevisionRow> Revisions => Set<RevisionRow>();
+
+    public DbSet<OwnTableRow> Tables => Set<OwnTableRow>();
 
     protected override void OnModelCreating(ModelBuilder model)
     {
@@ -29,6 +31,16 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
             job.Property(j => j.Archived).HasColumnName("archived");
             job.Property(j => j.Search).HasColumnName("search");
             job.HasIndex(j => new { j.Archived, j.ChangedAt, j.Id }).HasDatabaseName("jobs_by_change");
+        });
+        model.Entity<OwnTableRow>(table =>
+        {
+            table.ToTable("regulation_tables").HasKey(t => t.Id).HasName("regulation_tables_key");
+            table.Property(t => t.Id).HasColumnName("id").HasColumnOrder(0);
+            table.Property(t => t.Title).HasColumnName("title").HasColumnOrder(1);
+            table.Property(t => t.Version).HasColumnName("version").HasColumnOrder(2).IsConcurrencyToken();
+            table.Property(t => t.ChangedBy).HasColumnName("changed_by").HasColumnOrder(3);
+            table.Property(t => t.ChangedAt).HasColumnName("changed_utc").HasColumnOrder(4).HasConversion(Utc);
+            table.Property(t => t.Text).HasColumnName("text").HasColumnOrder(5);
         });
         model.Entity<RevisionRow>(revision =>
         {

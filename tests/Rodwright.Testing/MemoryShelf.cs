@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rodwright.Workshop.Shelf;
+using Rodwright.Workshop.Tables;
 
 namespace Rodwright.Testing;
 
@@ -21,6 +22,16 @@ public sealed class MemoryShelf(TimeProvider time) : IJobShelf
 
     /// <inheritdoc/>
     public string Kind => "memory";
+
+    /// <inheritdoc/>
+    public IOwnTables Tables => tables ??= new MemoryTables(time, Using);
+
+    private MemoryTables? tables;
+
+    private ImmutableArray<JobCard> Using(string id)
+    {
+        lock (door) return [.. jobs.Where(j => j.Value.Revisions.Exists(r => r.Text.Contains(OwnTableTexts.NamedAs(id), StringComparison.Ordinal))).Select(j => CardOf(j.Key, j.Value)).OrderBy(c => c.Title, StringComparer.OrdinalIgnoreCase)];
+    }
 
     /// <inheritdoc/>
     public Task<JobCard> Add(RevisionDraft first, CancellationToken stop = default)

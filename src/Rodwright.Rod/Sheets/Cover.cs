@@ -60,6 +60,7 @@ public static class Cover
         flow.Heading(report.Title, 24 * flow.Height);
         flow.Paragraph(
             $"{Count(report, CheckOutcome.Pass)} kept, {Count(report, CheckOutcome.Fail)} not kept, {Count(report, CheckOutcome.Advice)} of advice not followed, {Count(report, CheckOutcome.NotChecked)} not checked. {report.Measures}");
+        if (report.DoubtWords.Length > 0) flow.Paragraph(report.DoubtWords);
         if (stair.Job.ModelScale != 1) flow.Paragraph($"{SheetStart.ModelWords(stair.Job)}; limits are multiplied by {Number.Print(stair.Job.ModelScale, 3)}.");
         flow.Table(
             [("Clause", 4.4, false), ("What", 7.4, false), ("Measured", 3.8, true), ("Limit", 6.2, false), ("Outcome", 4.1, false), ("Evidence", 4.3, false)],

@@ -61,9 +61,9 @@ internal static class CoverWords
             check.Clause.Number,
             check.Where.Length > 0 ? $"{rule} ({check.Where})" : rule,
             check.MeasuredWords,
-            check.Reason.Length > 0 ? check.Reason : check.Limit,
+            check.Reason.Length == 0 ? check.Limit : check.Clause.Limit.IsNone ? check.Reason : $"{check.Limit}; {check.Reason}",
             Outcome(check.Outcome),
-            Evidence(check.Clause.Evidence),
+            EvidenceWords.Print(check.Clause.Evidence),
         ];
     }
 
@@ -73,13 +73,6 @@ internal static class CoverWords
         CheckOutcome.Fail => "FAIL",
         CheckOutcome.Advice => "advice",
         _ => "not checked",
-    };
-
-    public static string Evidence(Evidence evidence) => evidence switch
-    {
-        Stairs.Regulations.Evidence.TextSeen => "text seen",
-        Stairs.Regulations.Evidence.Secondary => "other published text",
-        _ => "not checked against the document",
     };
 
     public static string Severity(Severity severity) => severity switch

@@ -4,6 +4,7 @@ using System.Text.Json;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs.Checks;
 using Rodwright.Stairs.Jobs.Fields;
+using Rodwright.Stairs.Regulations;
 
 namespace Rodwright.Stairs.Jobs;
 
@@ -17,14 +18,17 @@ public static class JobFile
     /// The job in a text, or everything that is wrong with it, all at once. Never throws, whatever the text. Contradictions between fields are
     /// judged only where each of them was read well.
     /// </summary>
-    public static Outcome<Job> Read(string text) => Read(text, advise: true);
+    public static Outcome<Job> Read(string text) => Read(text, null, advise: true);
+
+    /// <summary>The same, where the tables a job may name are known: without them a shop's own ones are taken by their name, and missed only when the job is set out.</summary>
+    public static Outcome<Job> Read(string text, RegulationShelf shelf) => Read(text, shelf, advise: true);
 
     /// <summary>The same, its findings without remedies that can be pressed: for trials of remedies.</summary>
-    internal static Outcome<Job> Draft(string text) => Read(text, advise: false);
+    internal static Outcome<Job> Draft(string text) => Read(text, null, advise: false);
 
-    private static Outcome<Job> Read(string text, bool advise)
+    private static Outcome<Job> Read(string text, RegulationShelf? shelf, bool advise)
     {
-        var reading = new JobReading();
+        var reading = new JobReading(FileKind.Job, shelf);
         var job = JobFields.Blank;
         using (var document = JobText.Parse(reading, text))
         {

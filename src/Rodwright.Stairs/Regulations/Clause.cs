@@ -15,9 +15,16 @@ public sealed record Clause(string Number, Rule Rule, Limit Limit, Evidence Evid
     /// <summary>Why the clause does not apply to a stair; null when it does. Most clauses always apply.</summary>
     public Func<StairPlan, string?> Except { get; init; } = _ => null;
 
+    /// <summary>Whether a shop has written it into a table of its own.</summary>
+    public bool IsOwn { get; init; }
+
     /// <summary>A clause this version cannot measure.</summary>
     public static Clause NotChecked(string number, Rule rule, Evidence evidence, string source) =>
-        new(number, rule, Limit.None, evidence, source, Weight.Limit);
+        NotChecked(number, rule, Limit.None, evidence, source);
+
+    /// <summary>A clause this version cannot measure, with the limit it states.</summary>
+    public static Clause NotChecked(string number, Rule rule, Limit limit, Evidence evidence, string source) =>
+        new(number, rule, limit, evidence, source, evidence == Evidence.Memory ? Weight.Advice : Weight.Limit);
 }
 
 /// <summary>What it means when a clause is not kept.</summary>

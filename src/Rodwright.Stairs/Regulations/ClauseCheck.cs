@@ -21,13 +21,8 @@ public sealed record ClauseCheck(Clause Clause, CheckOutcome Outcome, double? Me
         _ => "not-checked",
     };
 
-    /// <summary>The evidence as files and sheets write it: text-seen, secondary, memory.</summary>
-    public string EvidenceWord => Clause.Evidence switch
-    {
-        Evidence.TextSeen => "text-seen",
-        Evidence.Secondary => "secondary",
-        _ => "memory",
-    };
+    /// <summary>The evidence as files write it: text-seen, secondary, memory, own.</summary>
+    public string EvidenceWord => EvidenceWords.Code(Clause.Evidence);
 
     /// <summary>The unit as files write it: mm, degrees, or empty for a count.</summary>
     public string Unit => Clause.Rule.Unit switch

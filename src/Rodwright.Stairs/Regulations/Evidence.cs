@@ -11,4 +11,7 @@ public enum Evidence
 
     /// <summary>From memory: print as "not checked against the document".</summary>
     Memory,
+
+    /// <summary>A number the shop has set itself; no document is claimed.</summary>
+    Own,
 }

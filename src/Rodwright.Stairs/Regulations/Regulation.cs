@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Stairs.Regulations.Own;
 
 namespace Rodwright.Stairs.Regulations;
 
@@ -13,6 +14,9 @@ public sealed record Regulation
 
     /// <summary>Title with edition, as printed.</summary>
     public required string Title { get; init; }
+
+    /// <summary>Whose rules they are, in as few words as a list is grouped by: "England", "DIN 18065".</summary>
+    public string Group { get; init; } = "";
 
     /// <summary>Where goings are measured across the width.</summary>
     public required WalkingLineRule WalkingLine { get; init; }
@@ -34,6 +38,15 @@ public sealed record Regulation
 
     /// <summary>Which going, chord or arc, and which narrow end the table limits, in words.</summary>
     public string Measures { get; init; } = "";
+
+    /// <summary>Id of the published table a shop's own one is made after; empty for none.</summary>
+    public string BasedOn { get; init; } = "";
+
+    /// <summary>What a shop's own table was made from; null for a published one.</summary>
+    public OwnRegulation? WrittenAs { get; init; }
+
+    /// <summary>Whether it is a shop's own table.</summary>
+    public bool IsOwn => RegulationShelf.IsOwn(Id);
 
     /// <summary>How binding the document is, in words.</summary>
     public string Standing { get; init; } = "";

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Geometry;
 using Rodwright.Stairs.Findings;
 
 namespace Rodwright.Stairs.Regulations;
@@ -13,6 +14,17 @@ public sealed record RegulationReport(string Id, string Title, string Measures, 
 {
     /// <summary>Whether no clause failed.</summary>
     public bool Passes => Checks.All(c => c.Outcome != CheckOutcome.Fail);
+
+    /// <summary>How many clauses rest on a number that was not checked against the document.</summary>
+    public int FromMemory => Checks.Count(c => c.Clause.Evidence == Evidence.Memory);
+
+    /// <summary>The same in a sentence; empty when every number was.</summary>
+    public string DoubtWords => FromMemory switch
+    {
+        0 => "",
+        1 => "One clause is from memory: not checked against the document.",
+        var n => $"{Number.Print(n)} clauses are from memory: not checked against the document.",
+    };
 
     /// <summary>How many clauses came out one way.</summary>
     public int Count(CheckOutcome outcome) => Checks.Count(c => c.Outcome == outcome);

@@ -13,6 +13,7 @@ public static class RuleCatalogue
         NarrowAlongFacesRule.Instance, NarrowStraightRule.Instance, NarrowTreadWidthRule.Instance, GreatestGoingRule.Instance,
         NosingRule.Instance, RisersPerFlightRule.Instance, FlightRiseRule.Instance, StraightRunRule.Instance, ClearWidthRule.Instance, LandingRule.Instance,
         HeadroomRule.Instance, HeadroomMiddleRule.Instance, HeadroomSideRule.Instance,
+        FirstRiseRule.Instance, TaperedPerQuarterRule.Instance, WalkingBendRule.Instance, TaperReachRule.Instance,
     ];
 
     /// <summary>What regulations ask for and this version does not measure.</summary>
@@ -20,6 +21,7 @@ public static class RuleCatalogue
     [
         Unmeasureds.Handrail, Unmeasureds.Guarding, Unmeasureds.EndLandings, Unmeasureds.Doors, Unmeasureds.EscapeWidth,
         Unmeasureds.Lighting, Unmeasureds.NosingEdge, Unmeasureds.LevelTreads, Unmeasureds.External, Unmeasureds.CategoryGoing, Unmeasureds.Winders,
+        Unmeasureds.OuterHandrail, Unmeasureds.Fixings, Unmeasureds.ControlSums, Unmeasureds.FlightWidth,
     ];
 
     /// <summary>The rule with an id; null when there is none.</summary>

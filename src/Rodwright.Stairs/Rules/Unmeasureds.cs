@@ -23,5 +23,13 @@ internal static class Unmeasureds
 
     public static Rule CategoryGoing { get; } = new UnmeasuredRule("category-going", "longest going at the outer measuring point", "the table of private stairs states no longest going");
 
+    public static Rule OuterHandrail { get; } = new UnmeasuredRule("outer-handrail", "handrail on the outside of tapered steps", "handrails are not set out yet: where there are tapered steps, put one on their outer side");
+
+    public static Rule Fixings { get; } = new UnmeasuredRule("fixings", "fixing of strings and newels", "fixings are the fitter's: check centres, screws and glue by hand");
+
+    public static Rule ControlSums { get; } = new UnmeasuredRule("control-sums", "rise and going together, and going less rise", "sums of practice to compare stairs by, not limits");
+
+    public static Rule FlightWidth { get; } = new UnmeasuredRule("flight-width", "width of the flight", "the document sets a width that was not read here: ask whoever checks the building");
+
     public static Rule Winders { get; } = new UnmeasuredRule("winders-clause", "winders", "the clauses on winders were not read: goings and narrow ends are set out by common practice and reported without a limit");
 }

@@ -69,6 +69,48 @@ namespace Rodwright.Store.Postgres.Migrations
                     b.ToTable("jobs", (string)null);
                 });
 
+            modelBuilder.Entity("Rodwright.Store.Rows.OwnTableRow", b =>
+                {
+                    b.Property<string>("Id")
+                        .HasColumnType("text")
+                        .HasColumnName("id")
+                        .HasColumnOrder(0);
+
+                    b.Property<DateTime>("ChangedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("changed_utc")
+                        .HasColumnOrder(4);
+
+                    b.Property<string>("ChangedBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("changed_by")
+                        .HasColumnOrder(3);
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("text")
+                        .HasColumnOrder(5);
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("title")
+                        .HasColumnOrder(1);
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("version")
+                        .HasColumnOrder(2);
+
+                    b.HasKey("Id")
+                        .HasName("regulation_tables_key");
+
+                    b.ToTable("regulation_tables", (string)null);
+                });
+
             modelBuilder.Entity("Rodwright.Store.Rows.RevisionRow", b =>
                 {
                     b.Property<Guid>("Job")

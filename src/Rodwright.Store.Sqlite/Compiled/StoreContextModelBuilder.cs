@@ -11,18 +11,20 @@ namespace Rodwright.Store.Sqlite.Compiled
     internal partial class StoreContextModel
     {
         private StoreContextModel()
-            : base(skipDetectChanges: false, modelId: new Guid("b4134a4b-971f-4ef3-9ba4-b4a9bcda7797"), entityTypeCount: 2)
+            : base(skipDetectChanges: false, modelId: new Guid("3909eca0-b93f-4178-9aa6-236c69114a0a"), entityTypeCount: 3)
         {
         }
 
         partial void Initialize()
         {
             var jobRow = JobRowEntityType.Create(this);
+            var ownTableRow = OwnTableRowEntityType.Create(this);
             var revisionRow = RevisionRowEntityType.Create(this);
 
             RevisionRowEntityType.CreateForeignKey1(revisionRow, jobRow);
 
             JobRowEntityType.CreateAnnotations(jobRow);
+            OwnTableRowEntityType.CreateAnnotations(ownTableRow);
             RevisionRowEntityType.CreateAnnotations(revisionRow);
 
             AddAnnotation("ProductVersion", "10.0.15");

@@ -30,6 +30,7 @@ internal static class ClauseFacts
     {
         Evidence.Memory => " (not checked against the document)",
         Evidence.Secondary => " (from another published text)",
+        Evidence.Own => " (the shop's own)",
         _ => "",
     };
 

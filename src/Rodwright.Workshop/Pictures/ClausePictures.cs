@@ -32,6 +32,10 @@ public static class ClausePictures
         [FlightRiseRule.Instance.Id] = FlightPictures.Rise,
         [RisersPerFlightRule.Instance.Id] = FlightPictures.Risers,
         [StraightRunRule.Instance.Id] = FlightPictures.Risers,
+        [FirstRiseRule.Instance.Id] = RisePictures.Uniform,
+        [TaperedPerQuarterRule.Instance.Id] = TaperedRunPictures.Count,
+        [WalkingBendRule.Instance.Id] = TaperedRunPictures.Bend,
+        [TaperReachRule.Instance.Id] = TaperedRunPictures.Reach,
     }.ToFrozenDictionary();
 
     /// <summary>

@@ -15,10 +15,12 @@ public sealed record Comparison(Regulation After, ImmutableArray<ClauseChange> C
     /// <param name="job">The job; its own regulation is not asked.</param>
     /// <param name="before">Id of one regulation.</param>
     /// <param name="after">Id of the other.</param>
-    public static Comparison? Of(Job job, string before, string after)
+    /// <param name="tables">Where both are looked up; among the published ones when null.</param>
+    public static Comparison? Of(Job job, string before, string after, RegulationShelf? tables = null)
     {
-        if (RegulationCatalogue.Find(before) is null || RegulationCatalogue.Find(after) is not { } table) return null;
-        if (Stair.SetOut(job with { Regulation = before }).Value is not { } was || Stair.SetOut(job with { Regulation = after }).Value is not { } now) return null;
+        tables ??= RegulationShelf.Published;
+        if (tables.Find(before) is null || tables.Find(after) is not { } table) return null;
+        if (Stair.SetOut(job with { Regulation = before }, shelf: tables).Value is not { } was || Stair.SetOut(job with { Regulation = after }, shelf: tables).Value is not { } now) return null;
         return new(table, [.. ChangesOfClauses.Between(was.Regulation, now.Regulation)], [.. ChangesOfPlan.Between(was.Plan, now.Plan)]);
     }
 }

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Regulations;
 using Rodwright.Workshop.Edits;
 using Rodwright.Workshop.Shelf;
+using Rodwright.Workshop.Tables;
 
 namespace Rodwright.Workshop.Sessions;
 
@@ -17,10 +19,11 @@ public sealed class JobSession : IDisposable
     private readonly IDisposable ear;
     private readonly SemaphoreSlim turn = new(1);
     private UndoLine line;
+    private RegulationShelf tables;
 
     private JobSession(IJobShelf shelf, JobNotices notices, Func<string> by, JobCard card, UndoLine line, BenchState state)
     {
-        (this.shelf, this.notices, this.by, this.line) = (shelf, notices, by, line);
+        (this.shelf, this.notices, this.by, this.line, tables) = (shelf, notices, by, line, state.Tables);
         (Card, State, Kept, Wanted) = (card, state, state, state);
         ear = notices.Listen(card.Id, this, heard =>
         {
@@ -53,6 +56,9 @@ public sealed class JobSession : IDisposable
     /// <summary>Why the last change is not kept yet, from the store; empty when all is well.</summary>
     public string Trouble { get; private set; } = "";
 
+    /// <summary>The tables the job may be judged by, as last looked up.</summary>
+    public RegulationShelf Tables => tables;
+
     /// <summary>Whether there is something to undo.</summary>
     public bool CanUndo => line.Before is not null && Clash is null;
 
@@ -68,12 +74,25 @@ public sealed class JobSession : IDisposable
     public static async Task<JobSession?> Open(IJobShelf shelf, JobNotices notices, Guid job, Func<string> by)
     {
         if (await shelf.Card(job) is not { } card) return null;
-        var (line, state) = await Read(shelf, card);
+        var (line, state) = await Read(shelf, card, await shelf.Tables.Shelf());
         return new(shelf, notices, by, card, line, state);
     }
 
+    /// <summary>Looks the shop's own tables up again: one of them may have been changed meanwhile, and the job is then judged by what it says now.</summary>
+    public async Task FollowTables()
+    {
+        var fresh = await shelf.Tables.Shelf();
+        if (fresh.HoldsSame(tables)) return;
+        tables = fresh;
+        var kept = Again(Kept);
+        Wanted = ReferenceEquals(Wanted, Kept) ? kept : Again(Wanted);
+        (State, Kept) = (Wanted, kept);
+
+        BenchState Again(BenchState state) => state.IsStaleBy(fresh) ? BenchState.Of(state.Job, fresh) : state with { Tables = fresh };
+    }
+
     /// <summary>Shows a job without keeping it, for a drag that is not over yet.</summary>
-    public void Preview(Job job) => State = ReferenceEquals(job, Kept.Job) ? Kept : BenchState.Of(job);
+    public void Preview(Job job) => State = ReferenceEquals(job, Kept.Job) ? Kept : BenchState.Of(job, tables);
 
     /// <summary>Shows a change at once, and keeps it. Nothing happens when the job is the same as before.</summary>
     /// <param name="job">The job changed.</param>
@@ -88,7 +107,7 @@ public sealed class JobSession : IDisposable
             State = Wanted;
             return Task.CompletedTask;
         }
-        var state = Wanted = State = BenchState.Of(job);
+        var state = Wanted = State = BenchState.Of(job, tables);
         return InTurn(() => Keep(RevisionKind.Edit, state, words.Length > 0 ? words : told));
     }
 
@@ -109,7 +128,7 @@ public sealed class JobSession : IDisposable
     {
         Clash = null;
         if (await shelf.Card(Card.Id) is not { } card) return;
-        var (fresh, state) = await Read(shelf, card);
+        var (fresh, state) = await Read(shelf, card, tables);
         (Card, line, State, Kept, Wanted, Newer, Trouble) = (card, fresh, state, state, state, null, "");
     }
 
@@ -118,7 +137,7 @@ public sealed class JobSession : IDisposable
     public async Task<bool> PutMineOnTop()
     {
         if (Clash is not { } clash || await shelf.Card(Card.Id) is not { } card) return false;
-        var (fresh, state) = await Read(shelf, card);
+        var (fresh, state) = await Read(shelf, card, tables);
         if (JobMerge.Carry(clash.Base, clash.Mine, state.Job).Value is not { } both) return false;
         (Card, line, State, Kept, Wanted, Newer, Clash) = (card, fresh, state, state, state, null, null);
         await Change(both, clash.Words);
@@ -139,11 +158,11 @@ public sealed class JobSession : IDisposable
     /// <inheritdoc/>
     public void Dispose() => ear.Dispose();
 
-    private static async Task<(UndoLine, BenchState)> Read(IJobShelf shelf, JobCard card)
+    private static async Task<(UndoLine, BenchState)> Read(IJobShelf shelf, JobCard card, RegulationShelf tables)
     {
         var notes = await shelf.Revisions(card.Id);
         var revision = await shelf.Open(card.Id, card.Revision) ?? throw new InvalidDataException($"job {card.Id} has no revision {card.Revision}");
-        return (UndoLine.Of(notes.Where(n => n.Number <= card.Revision)), BenchState.Of(StoredJob.Read(revision.Text)));
+        return (UndoLine.Of(notes.Where(n => n.Number <= card.Revision)), BenchState.Of(StoredJob.Read(revision.Text), tables));
     }
 
     private async Task Take(int? number, RevisionKind kind, string words)
@@ -151,7 +170,7 @@ public sealed class JobSession : IDisposable
         if (Clash is not null || number is not { } wantedNumber || await shelf.Open(Card.Id, wantedNumber) is not { } revision) return;
         var job = StoredJob.Read(revision.Text);
         var differences = JobEdits.Words(Kept.Job, job);
-        Wanted = State = BenchState.Of(job);
+        Wanted = State = BenchState.Of(job, tables);
         await Keep(kind, Wanted, differences.Length > 0 ? $"{words}: {differences}" : words);
     }
 

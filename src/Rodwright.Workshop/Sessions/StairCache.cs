@@ -1,6 +1,8 @@
 using System.Collections.Concurrent;
 using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Regulations;
 using Rodwright.Workshop.Shelf;
+using Rodwright.Workshop.Tables;
 
 namespace Rodwright.Workshop.Sessions;
 
@@ -23,11 +25,17 @@ public sealed class StairCache(IJobShelf shelf)
         });
         while (order.Count > Most && order.TryDequeue(out var oldest)) known.TryRemove(oldest, out _);
         var found = await state.Value;
+        // A revision never changes, but a shop's own table may.
+        if (found is not null && RegulationShelf.IsOwn(found.Job.Regulation) && await shelf.Tables.Shelf() is var tables && found.IsStaleBy(tables))
+        {
+            found = BenchState.Of(found.Job, tables);
+            known[key] = new(Task.FromResult<BenchState?>(found));
+        }
         // What is not there today may be made tomorrow.
         if (found is null) known.TryRemove(key, out _);
         return found;
     }
 
     private async Task<BenchState?> SetOut(Guid job, int number) =>
-        await shelf.Open(job, number) is { } revision ? BenchState.Of(StoredJob.Read(revision.Text)) : null;
+        await shelf.Open(job, number) is { } revision ? BenchState.Of(StoredJob.Read(revision.Text), await shelf.Tables.Shelf()) : null;
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Workshop.Tables;
 
 namespace Rodwright.Workshop.Shelf;
 
@@ -11,6 +12,9 @@ public interface IJobShelf
 {
     /// <summary>What the store is, for people who look after it: "SQLite" or "PostgreSQL".</summary>
     string Kind { get; }
+
+    /// <summary>The shop's own regulation tables, kept in the same store.</summary>
+    IOwnTables Tables { get; }
 
     /// <summary>Puts a new job on the shelf, with its first revision.</summary>
     /// <param name="first">The revision; its kind is <see cref="RevisionKind.Made"/>.</param>

@@ -5,6 +5,7 @@ using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Proposals;
+using Rodwright.Stairs.Regulations;
 using Rodwright.Workshop.Edits;
 
 namespace Rodwright.Workshop.Starts;
@@ -31,7 +32,9 @@ public static class BlankJobs
     };
 
     /// <summary>The job, or everything that is wrong with what was typed.</summary>
-    public static Outcome<Job> Make(BlankWishes wishes)
+    /// <param name="wishes">What was typed.</param>
+    /// <param name="tables">The tables it may be judged by; the published ones when null.</param>
+    public static Outcome<Job> Make(BlankWishes wishes, RegulationShelf? tables = null)
     {
         var first = Begun(wishes, 13, Goings[0]);
         if (first.Value is not { } job) return first;
@@ -43,7 +46,7 @@ public static class BlankJobs
         var least = int.MaxValue;
         foreach (var candidate in tried)
         {
-            if (Stair.SetOut(candidate).Value is not { } stair) continue;
+            if (Stair.SetOut(candidate, shelf: tables).Value is not { } stair) continue;
             var breaches = stair.Findings.Count(f => f.Severity >= Severity.Breach);
             if (breaches < least) (best, least) = (candidate, breaches);
             if (breaches == 0) break;

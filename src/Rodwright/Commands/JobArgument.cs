@@ -3,6 +3,7 @@ using Rodwright.Joinery;
 using Rodwright.Output;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Regulations;
 
 namespace Rodwright.Commands;
 
@@ -10,14 +11,15 @@ namespace Rodwright.Commands;
 internal static class JobArgument
 {
     // Far above any job; keeps a mistaken path to a film from being read into memory.
-    private const int LargestFile = 4_000_000;
+    public const int LargestFile = 4_000_000;
 
     public static Argument<string> Make() => new("JOB") { Description = "Job file, NAME.stair.json" };
 
     /// <summary>Reads and sets out; prints every error and returns null when there is no stair.</summary>
-    public static Stair? SetOut(string path, Surroundings around)
+    public static Stair? SetOut(string path, string? regulations, Surroundings around)
     {
-        var outcome = Read(path);
+        if (RegulationFolder.Read(regulations, Path.GetDirectoryName(Path.GetFullPath(path)), around) is not { } shelf) return null;
+        var outcome = Read(path, shelf);
         if (outcome.Value is { } stair) return stair;
         FindingText.Write(around.Error, path, outcome.Findings);
         var errors = outcome.Findings.Count(f => f.Severity == Severity.Error);
@@ -25,7 +27,7 @@ internal static class JobArgument
         return null;
     }
 
-    private static Outcome<Stair> Read(string path)
+    private static Outcome<Stair> Read(string path, RegulationShelf shelf)
     {
         string text;
         try
@@ -38,8 +40,8 @@ internal static class JobArgument
         {
             return Refuse("RW6001", path, "the file cannot be read: " + e.Message, "give the path of a job file, NAME.stair.json");
         }
-        var read = JobFile.Read(text);
-        return read.Value is { } job ? Stair.SetOut(job, read.Findings) : Outcome<Stair>.Refused(read.Findings);
+        var read = JobFile.Read(text, shelf);
+        return read.Value is { } job ? Stair.SetOut(job, read.Findings, shelf) : Outcome<Stair>.Refused(read.Findings);
     }
 
     private static Outcome<Stair> Refuse(string code, string where, string message, string hint) =>

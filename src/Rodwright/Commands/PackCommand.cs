@@ -16,6 +16,7 @@ internal static class PackCommand
     public static Command Make(Surroundings around)
     {
         var job = JobArgument.Make();
+        var regulations = RegulationFolder.Option();
         var folder = new Option<string>("--out") { Description = "Folder for the pack; made when it is not there", Required = true };
         var scale = new Option<string?>("--scale") { Description = "Scale of the sheets, for example 1:5; without it the largest usual scale that fits the paper" };
         var paper = new Option<string>("--paper") { Description = "A4, A3, A2, A1, A0, 610, 914 (rolls) or WIDTHxHEIGHT in mm", DefaultValueFactory = _ => "A3" };
@@ -31,11 +32,11 @@ internal static class PackCommand
             if (PaperStock.TryParse(result.GetValueOrDefault<string>(), out var stock, out var reason)) reason = TooSmall(stock);
             if (reason.Length > 0) result.AddError("--paper: " + reason);
         });
-        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet, model };
+        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet, model, regulations };
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job)!;
-            if (JobArgument.SetOut(path, around) is not { } stair) return Exit.Errors;
+            if (JobArgument.SetOut(path, parsed.GetValue(regulations), around) is not { } stair) return Exit.Errors;
             PaperStock.TryParse(parsed.GetValue(paper), out var stock, out _);
             Scale? wanted = parsed.GetValue(scale) is { } text && Scale.TryParse(text, out var read, out _) ? read : null;
             var date = DateOnly.FromDateTime(around.Time.GetLocalNow().DateTime).ToString("O", null);
@@ -48,6 +49,7 @@ internal static class PackCommand
                 new("job.stair.json", "application/json", Encoding.UTF8.GetBytes(JobFile.Write(stair.Job))),
                 new("result.json", "application/json", Encoding.UTF8.GetBytes(StairJson.Write(stair, rod.Proof))),
             ];
+            others.AddRange(OwnTableFile.Of(stair));
             if (parsed.GetValue(model))
             {
                 progress.Report("making the solid model");

@@ -9,12 +9,13 @@ internal static class ProveCommand
     public static Command Make(Surroundings around)
     {
         var job = JobArgument.Make();
+        var regulations = RegulationFolder.Option();
         var all = new Option<bool>("--all") { Description = "List every joint, not only those that do not close" };
-        var command = new Command("prove", "Prove that every joint closes and every part fits") { job, all };
+        var command = new Command("prove", "Prove that every joint closes and every part fits") { job, all, regulations };
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job)!;
-            if (JobArgument.SetOut(path, around) is not { } stair) return Exit.Errors;
+            if (JobArgument.SetOut(path, parsed.GetValue(regulations), around) is not { } stair) return Exit.Errors;
             var proof = stair.Prove();
             ProofText.Write(around.Out, proof, parsed.GetValue(all));
             var breaches = stair.Kit.Findings.Where(f => f.Severity == Stairs.Findings.Severity.Breach).ToList();

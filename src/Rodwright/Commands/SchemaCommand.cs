@@ -1,17 +1,19 @@
 using System.CommandLine;
 using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Regulations.Own;
 
 namespace Rodwright.Commands;
 
-/// <summary>rodwright schema: the JSON schema of a job file.</summary>
+/// <summary>rodwright schema: the JSON schema of a job file, or of a regulation file.</summary>
 internal static class SchemaCommand
 {
     public static Command Make(Surroundings around)
     {
-        var command = new Command("schema", "Print the JSON schema of a job file");
-        command.SetAction(_ =>
+        var regulation = new Option<bool>("--regulation") { Description = "The schema of a regulation file, NAME.regulation.json, instead" };
+        var command = new Command("schema", "Print the JSON schema of a job file") { regulation };
+        command.SetAction(parsed =>
         {
-            around.Out.WriteLine(JobSchema.Text());
+            around.Out.WriteLine(parsed.GetValue(regulation) ? OwnRegulationFile.Schema() : JobSchema.Text());
             return Exit.Done;
         });
         return command;

@@ -14,6 +14,7 @@ internal static class ReportsJson
         json.WriteString("id", report.Id);
         json.WriteString("title", report.Title);
         json.WriteString("measures", report.Measures);
+        json.WriteNumber("fromMemory", report.FromMemory);
         json.WriteStartArray("checks");
         foreach (var c in report.Checks)
         {
@@ -28,6 +29,7 @@ internal static class ReportsJson
             json.WriteString("unit", c.Unit);
             json.WriteString("outcome", c.OutcomeWord);
             json.WriteString("evidence", c.EvidenceWord);
+            json.WriteString("evidenceWords", EvidenceWords.Print(c.Clause.Evidence));
             json.WriteString("where", c.Where);
             if (c.Reason.Length > 0) json.WriteString("reason", c.Reason);
             json.WriteString("source", c.Clause.Source);

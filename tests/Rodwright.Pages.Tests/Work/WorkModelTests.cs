@@ -6,6 +6,7 @@ using Rodwright.Testing;
 using Rodwright.Workshop.Edits;
 using Rodwright.Workshop.Sessions;
 using Rodwright.Workshop.Shelf;
+using Rodwright.Workshop.Tables;
 
 namespace Rodwright.Pages.Tests.Work;
 
@@ -34,6 +35,8 @@ public sealed class WorkModelTests
         private readonly TaskCompletionSource gate = new(TaskCreationOptions.RunContinuationsAsynchronously);
 
         public string Kind => inner.Kind;
+
+        public IOwnTables Tables => inner.Tables;
 
         public void Go() => gate.SetResult();
 

@@ -23,9 +23,10 @@ public sealed class LimitTests
                 {
                     var (limit, rule) = (table.Clauses[i].Limit, table.Clauses[i].Rule);
                     // Rises are shared out equally: there is no stair on which they differ.
-                    if (rule is UniformRiseRule) continue;
-                    if (limit.Least is not null || limit.Reference != LimitReference.None) data.Add(table.Id, i, false);
-                    if (limit.Most is not null) data.Add(table.Id, i, true);
+                    if (rule is UniformRiseRule or FirstRiseRule or UnmeasuredRule) continue;
+                    var boxes = !limit.Boxes.IsEmpty;
+                    if (boxes || limit.Least is not null || limit.Reference is LimitReference.StraightGoing or LimitReference.ClearWidth) data.Add(table.Id, i, false);
+                    if (boxes || limit.Most is not null || limit.Reference == LimitReference.StraightGoings) data.Add(table.Id, i, true);
                 }
             }
             return data;
@@ -87,10 +88,14 @@ public sealed class LimitTests
             NarrowStraightRule => turned.WithSteps(s => s with { NarrowStraight = value }),
             NarrowTreadWidthRule => turned.WithSteps(s => s with { NarrowTreadWidth = value }),
             NosingRule => flight with { Job = flight.Job with { Practice = new() { Nosing = value } } },
+            RisersPerFlightRule when value < 2 => flight with { RiserLines = [.. flight.RiserLines.Take((int)value)] },
             RisersPerFlightRule or StraightRunRule => Bench.Flight(200 * value, (int)value, 225).Plan(table.Id),
             FlightRiseRule => flight with { Job = Height(value) },
             ClearWidthRule => flight with { ClearWidth = value },
             LandingRule => Landing(value, table),
+            TaperedPerQuarterRule => Bench.Turned(2600, 225, 4, Bench.Winders((int)Math.Min(value, 6)), 5).Plan(table.Id),
+            WalkingBendRule => turned with { WalkingLine = Bent(turned.WalkingLine, value) },
+            TaperReachRule => Reaching(turned, value),
             _ => throw new ArgumentOutOfRangeException(nameof(rule), rule.Id, "say how to make a stair for this rule"),
         };
 
@@ -99,6 +104,27 @@ public sealed class LimitTests
 
     private static ImmutableArray<RiserLine> Stretched(ImmutableArray<RiserLine> lines, double by) =>
         lines.SetItem(^1, lines[^1] with { Walking = lines[^1].Walking + new Vector2(0, by) });
+
+    /// <summary>The line with its bend tightened to a radius, its ends run on.</summary>
+    private static Path2 Bent(Path2 line, double radius)
+    {
+        var corner = new Point2(line.Vertices[1].At.X, line.Vertices[2].At.Y);
+        return new([line.Vertices[0], new(corner - new Vector2(0, radius), line.Vertices[1].Bulge), new(corner - new Vector2(radius, 0)), line.Vertices[^1]], false);
+    }
+
+    /// <summary>The first tapered riser crosses the walking line so far before its bend; the last stands on the bend's end.</summary>
+    private static StairPlan Reaching(StairPlan plan, double reach)
+    {
+        var (bend, end, turn) = (plan.WalkingLine.Vertices[1].At, plan.WalkingLine.Vertices[2].At, plan.Turn!);
+        var from = new Point2(bend.X, bend.Y - reach);
+        return plan with
+        {
+            WalkingLine = new([new(new(bend.X, Math.Min(plan.WalkingLine.Vertices[0].At.Y, from.Y))), .. plan.WalkingLine.Vertices.Skip(1)], false),
+            RiserLines = plan.RiserLines
+                .SetItem(turn.FirstLine - 1, plan.Riser(turn.FirstLine) with { Walking = from })
+                .SetItem(turn.LastLine - 1, plan.Riser(turn.LastLine) with { Walking = end }),
+        };
+    }
 
     private static StairPlan Landing(double length, Regulation table)
     {

@@ -2,6 +2,7 @@ using Rodwright.Geometry;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Jobs.Fields;
 using Rodwright.Stairs.Regulations;
+using Rodwright.Stairs.Regulations.Own;
 using Xunit;
 
 namespace Rodwright.Tests.Architecture;
@@ -11,11 +12,27 @@ public class GuideTests
 {
     private static string Guide => File.ReadAllText(Path.Combine(House.Root, "docs", "guide", "job-file.md"));
 
+    private static string OwnGuide => File.ReadAllText(Path.Combine(House.Root, "docs", "guide", "regulation-file.md"));
+
     [Fact]
     public void The_guide_lists_every_field_as_it_is()
     {
         var table = string.Join("\n", JobFields.Descriptions.Select(Row));
         Assert.True(Guide.Contains(table, StringComparison.Ordinal), "docs/guide/job-file.md should hold this table:\n\n" + table);
+    }
+
+    [Fact]
+    public void The_guide_to_the_regulation_file_lists_every_field_as_it_is()
+    {
+        var table = string.Join("\n", OwnFields.Descriptions.Select(Row));
+        Assert.True(OwnGuide.Contains(table, StringComparison.Ordinal), "docs/guide/regulation-file.md should hold this table:\n\n" + table);
+    }
+
+    [Fact]
+    public void The_example_in_the_guide_to_the_regulation_file_reads_as_a_table()
+    {
+        var start = OwnGuide.IndexOf("```json\n", StringComparison.Ordinal) + 8;
+        Assert.Empty(OwnRegulationFile.Read(OwnGuide[start..OwnGuide.IndexOf("```", start, StringComparison.Ordinal)]).Findings);
     }
 
     [Fact]

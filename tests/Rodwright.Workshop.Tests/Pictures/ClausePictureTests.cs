@@ -101,7 +101,7 @@ public sealed class ClausePictureTests
             Assert.True(Math.Abs(Drawn(sketch, check) - check.Measured!.Value) < 0.01, $"{Drawn(sketch, check)} for {check.Measured} in {what}");
             // The value itself stands in the picture, or the lengths it is made of.
             var words = Flat(sketch).OfType<TextMark>().Select(t => t.Text).ToList();
-            if (check.Clause.Rule is not (UniformRiseRule or UniformGoingRule or UniformTaperedGoingRule or TwoRiseAndGoingRule))
+            if (check.Clause.Rule is not (UniformRiseRule or FirstRiseRule or UniformGoingRule or UniformTaperedGoingRule or TwoRiseAndGoingRule))
                 Assert.Contains(words, w => w.StartsWith(Number.Print(check.Measured.Value, 2), StringComparison.Ordinal));
         }
     }
@@ -115,7 +115,7 @@ public sealed class ClausePictureTests
         {
             { Unit: RuleUnit.Count } => Flat(sketch).Count(m => m.Of == Sketch.Counted),
             { Unit: RuleUnit.Degrees } => lines.Single().Path.Edge(0) is var (from, to, bulge) ? Arc2.FromBulge(from, to, bulge).Sweep * (180 / Math.PI) : 0,
-            UniformRiseRule or UniformGoingRule or UniformTaperedGoingRule => lengths.Max() - lengths.Min(),
+            UniformRiseRule or FirstRiseRule or UniformGoingRule or UniformTaperedGoingRule => lengths.Max() - lengths.Min(),
             _ => lengths.Sum(),
         };
     }

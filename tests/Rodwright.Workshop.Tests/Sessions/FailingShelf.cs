@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rodwright.Workshop.Shelf;
+using Rodwright.Workshop.Tables;
 
 namespace Rodwright.Workshop.Tests.Sessions;
 
@@ -9,6 +10,8 @@ internal sealed class FailingShelf(IJobShelf inner) : IJobShelf
     public bool Fails { get; set; }
 
     public string Kind => inner.Kind;
+
+    public IOwnTables Tables => inner.Tables;
 
     public Task<JobCard> Add(RevisionDraft first, CancellationToken stop = default) => inner.Add(first, stop);
 

@@ -26,7 +26,7 @@ internal static class Group
             }
             else if (field is null)
             {
-                reading.Refuse(JobCodes.Unknown, where, $"there is no field \"{JsonWords.Shown(property.Name)}\" here; known: {string.Join(", ", names)}", KnownElsewhere(property.Name, path, names));
+                reading.Refuse(JobCodes.Unknown, where, $"there is no field \"{JsonWords.Shown(property.Name)}\" here; known: {string.Join(", ", names)}", KnownElsewhere(reading.Kind, property.Name, path, names));
             }
             else
             {
@@ -65,10 +65,10 @@ internal static class Group
     /// <summary>A field's path under its group's.</summary>
     public static string Join(string path, string name) => path.Length == 0 ? name : path + "." + name;
 
-    private static string KnownElsewhere(string name, string path, string[] names)
+    private static string KnownElsewhere(FileKind kind, string name, string path, string[] names)
     {
         if (NearestName.To(name, names) is { } near) return $"did you mean {near}?";
-        foreach (var description in JobFields.Descriptions)
+        foreach (var description in kind.Fields())
         {
             var dot = description.Path.LastIndexOf('.');
             if (description.Path[(dot + 1)..] == name) return $"{name} belongs {(dot < 0 ? "at the top of the file" : "in " + description.Path[..dot])}";

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Rodwright.Stairs.Regulations;
 
 namespace Rodwright.Stairs.Jobs.Fields;
 
@@ -21,8 +20,7 @@ public static class JobFields
     [
         new VersionField(),
         new TextField<Job>("title", "title of the job", 80, "on every title block", j => j.Title, (j, v) => j with { Title = v }, required: true),
-        new ChoiceField<Job>("regulation", "regulation", [.. RegulationCatalogue.All.Select(r => r.Id)], JobCodes.Regulation, "regulation",
-            "the table the stair is judged by; a job keeps the edition it was made under", j => j.Regulation, (j, v) => j with { Regulation = v }, required: true),
+        new RegulationField(),
         new GroupField<Job, Survey>("survey", "survey", "what was measured in the house", j => j.Survey, (j, v) => j with { Survey = v },
             SurveyFields.All, required: true),
         new GroupField<Job, Layout>("layout", "layout", "hand, flights and turns", j => j.Layout, (j, v) => j with { Layout = v },

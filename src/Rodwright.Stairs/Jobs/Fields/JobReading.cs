@@ -2,16 +2,23 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs.Changes;
+using Rodwright.Stairs.Regulations;
 
 namespace Rodwright.Stairs.Jobs.Fields;
 
 /// <summary>One reading of one job file: what was found so far, which fields were given and which cannot be trusted.</summary>
-internal sealed class JobReading
+internal sealed class JobReading(FileKind kind, RegulationShelf? shelf = null)
 {
     private readonly List<Finding> findings = [];
     private readonly HashSet<string> refused = [];
     private readonly HashSet<string> given = [];
     private readonly List<(int At, ImmutableArray<Way> Ways)> ways = [];
+
+    /// <summary>What the text is read as.</summary>
+    public FileKind Kind { get; } = kind;
+
+    /// <summary>The tables a job may name; null where a shop's own ones are not known, and any is taken by its name.</summary>
+    public RegulationShelf? Shelf { get; } = shelf;
 
     public IReadOnlyList<Finding> Findings => findings;
 

@@ -1,24 +1,27 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using Rodwright.Stairs.Surveys;
 
 namespace Rodwright.Stairs.Jobs.Fields;
 
-/// <summary>Several groups of the same fields, in brackets; left out of the file when there are none.</summary>
+/// <summary>A list of groups of fields.</summary>
 /// <param name="blank">An item before its fields are read.</param>
+/// <param name="most">More items than this cannot be meant.</param>
+/// <param name="tooMany">The code for a list that is too long.</param>
+/// <param name="empty">The code for a list with nothing in it; without one it may be empty.</param>
 internal sealed class ListField<T, TItem>(
-    string name, string label, int most, string source, Func<T, ListOf<TItem>> get, Func<T, ListOf<TItem>, T> set, TItem blank, ImmutableArray<Field<TItem>> fields)
+    string name, string label, string source, TItem blank, ImmutableArray<Field<TItem>> fields, int most,
+    Func<T, IReadOnlyList<TItem>> get, Func<T, ImmutableArray<TItem>, T> set, string tooMany = JobCodes.TooManyItems, string empty = "")
     : Field<T>(name, label, source, required: false) where T : class where TItem : class
 {
     public override T Read(JobReading reading, JsonElement json, string path, T owner)
     {
-        const string hint = "each in braces, with commas between";
-        if (!reading.IsKind(json, JsonValueKind.Array, path, JobCodes.ListWanted, $"a list of {Label} in brackets", hint)) return owner;
+        if (!reading.IsKind(json, JsonValueKind.Array, path, JobCodes.ListWanted, $"a list of {Label} in brackets", "each in braces, with commas between")) return owner;
         var count = json.GetArrayLength();
-        if (count > most) reading.Refuse(JobCodes.TooManyItems, path, $"{count} {Label} were read; at most {most} are taken", "keep those that concern the stair");
-        var items = new List<TItem>();
+        if (count == 0 && empty.Length > 0) reading.Refuse(empty, path, "the list is empty", $"{Source}; or leave it out");
+        if (count > most) reading.Refuse(tooMany, path, $"{count} {Label} were read; at most {most} are taken", "take out those that are not meant");
+        var items = ImmutableArray.CreateBuilder<TItem>();
         for (var i = 0; i < Math.Min(count, most); i++) items.Add(Group.Read(reading, json[i], $"{path}[{i}]", blank, fields));
-        return set(owner, [.. items]);
+        return set(owner, items.ToImmutable());
     }
 
     public override void Write(Utf8JsonWriter json, T owner)
@@ -39,6 +42,7 @@ internal sealed class ListField<T, TItem>(
         json.WriteStartObject();
         WriteWords(json);
         json.WriteString("type", "array");
+        if (empty.Length > 0) json.WriteNumber("minItems", 1);
         json.WriteNumber("maxItems", most);
         json.WriteStartObject("items");
         Group.WriteSchema(json, blank, fields);

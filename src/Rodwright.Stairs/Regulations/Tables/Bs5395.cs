@@ -11,6 +11,7 @@ internal static class Bs5395
     {
         Id = "bs-5395-1-2010",
         Title = "BS 5395-1:2010, code of practice, private stair",
+        Group = "BS 5395-1",
         WalkingLine = new(1000, 270, true),
         Going = GoingMeasure.Chord,
         Narrow = NarrowMeasure.AlongFaces,
@@ -33,7 +34,7 @@ internal static class Bs5395
             new("winders", NarrowTreadWidthRule.Instance, Limit.None, Memory, "clause not read", Weight.Advice),
             NotChecked("winders", Unmeasureds.Winders, Memory, "clause not read"),
             new("headroom", HeadroomRule.Instance, Limit.None, Memory, "clause not read", Weight.Advice),
-            NotChecked("Table 1", Unmeasureds.Handrail, TextSeen, "handrail 900 to 1000 high"),
+            NotChecked("Table 1", Unmeasureds.Handrail, Limit.Between(900, 1000), TextSeen, "handrail 900 to 1000 high"),
             NotChecked("landings", Unmeasureds.EndLandings, Memory, "clause not read"),
             NotChecked("guarding", Unmeasureds.Guarding, Memory, "clause not read"),
         ],

@@ -11,6 +11,7 @@ internal static class England2013Private
     {
         Id = "england-2013-private",
         Title = "England, Approved Document K, 2013 edition, private stair",
+        Group = "England",
         WalkingLine = new(1000, 270, true),
         Going = GoingMeasure.Chord,
         Narrow = NarrowMeasure.TreadWidth,
@@ -56,8 +57,8 @@ internal static class England2013Private
             NotChecked("1.14-1.17", Unmeasureds.EscapeWidth, Secondary, "no least width here; Approved Documents B and M may ask for one"),
             NotChecked("1.20-1.21", Unmeasureds.EndLandings, Secondary, "a level landing at top and bottom, as wide and long as the flight is wide"),
             NotChecked("1.22-1.24", Unmeasureds.Doors, TextSeen, "400 clear at a door over a bottom landing"),
-            NotChecked("1.34-1.36", Unmeasureds.Handrail, Secondary, "one side below 1 m wide, both from 1 m; 900 to 1000 high"),
-            NotChecked("1.39-1.41, Diagram 3.1", Unmeasureds.Guarding, Secondary, "where the drop is more than 600; 900 high, no 100 sphere through"),
+            NotChecked("1.34-1.36", Unmeasureds.Handrail, Limit.Between(900, 1000), Secondary, "one side below 1 m wide, both from 1 m; 900 to 1000 high"),
+            NotChecked("1.39-1.41, Diagram 3.1", Unmeasureds.Guarding, Limit.AtLeast(900), Secondary, "where the drop is more than 600; 900 high, no 100 sphere through"),
         ],
     };
 }

@@ -14,6 +14,7 @@ internal static class Scotland
     {
         Id = "scotland-private",
         Title = "Scotland, Technical Handbook, Domestic, section 4.3, private stair",
+        Group = "Scotland",
         WalkingLine = new(1000, 270, true),
         Going = GoingMeasure.Chord,
         Narrow = NarrowMeasure.AlongFaces,
@@ -48,7 +49,7 @@ internal static class Scotland
             NotChecked("S3.19", Unmeasureds.EndLandings, TextSeen, "a landing at top and bottom, 900 long in a dwelling"),
             NotChecked("S3.19c", Unmeasureds.Doors, TextSeen, "400 clear across the landing at a door"),
             NotChecked("S3.20, 4.3.14", Unmeasureds.Handrail, TextSeen, "rise above 600: one side is enough on a private stair between storeys"),
-            NotChecked("4.4.2", Unmeasureds.Guarding, Memory, "flight 840, landing 900, no 100 sphere through"),
+            NotChecked("4.4.2", Unmeasureds.Guarding, Limit.AtLeast(840), Memory, "flight 840, landing 900, no 100 sphere through"),
         ],
     };
 }

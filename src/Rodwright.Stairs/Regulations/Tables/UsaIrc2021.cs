@@ -14,6 +14,7 @@ internal static class UsaIrc2021
     {
         Id = "usa-irc-2021",
         Title = "United States, International Residential Code, 2021 edition",
+        Group = "United States",
         WalkingLine = new(0, 12 * Inch, false),
         Going = GoingMeasure.Chord,
         Narrow = NarrowMeasure.Straight,
@@ -43,13 +44,13 @@ internal static class UsaIrc2021
             NotChecked("R311.7.5.3", Unmeasureds.NosingEdge, TextSeen, "radius at most 9/16 in, bevel at most ½ in"),
             NotChecked("R311.7.6", Unmeasureds.EndLandings, TextSeen, "a floor or landing at top and bottom"),
             NotChecked("R311.7.7", Unmeasureds.LevelTreads, TextSeen, "treads and landings slope at most 1 in 48"),
-            NotChecked("R311.7.8", Unmeasureds.Handrail, TextSeen, "one side from 4 risers on; 34 to 38 in high"),
+            NotChecked("R311.7.8", Unmeasureds.Handrail, Limit.Between(34 * Inch, 38 * Inch, "34 to 38 in"), TextSeen, "one side from 4 risers on; 34 to 38 in high"),
             NotChecked("R311.7.9", Unmeasureds.Lighting, TextSeen, "stairways are lit"),
-            NotChecked("R312.1", Unmeasureds.Guarding, TextSeen, "where the drop is more than 30 in; no 4 in sphere through"),
+            NotChecked("R312.1", Unmeasureds.Guarding, Limit.AtLeast(34 * Inch, "34 in"), TextSeen, "where the drop is more than 30 in; no 4 in sphere through"),
         ],
     };
 
     /// <summary>Treads of 11 in and more need no nosing.</summary>
-    private static string? DeepTreads(StairPlan plan) =>
+    internal static string? DeepTreads(StairPlan plan) =>
         plan.Going >= 11 * Inch * plan.Job.ModelScale ? "no nosing is asked for where the treads are 11 in deep or more" : null;
 }

@@ -10,6 +10,8 @@ using Rodwright.Rod;
 using Rodwright.Rod.Packs;
 using Rodwright.Rod.Scenes;
 using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Regulations;
+using Rodwright.Stairs.Regulations.Own;
 using Rodwright.Workshop.Pictures;
 using Rodwright.Workshop.Sessions;
 using Rodwright.Workshop.Shelf;
@@ -26,14 +28,14 @@ internal static class JobFiles
             Results.File(Encoding.UTF8.GetBytes(JobFile.Write(state.Job)), "application/json", FileNames.Of(state.Job.Title, ".stair.json"))));
         revision.MapGet("/card.svg", (Guid job, int number, StairCache stairs, HttpContext context) => With(stairs, job, number, state =>
         {
-            Keep(context);
+            Keep(context, state);
             return Results.Text(state.Stair is { } stair ? CardPicture.Of(stair) : CardPicture.None, "image/svg+xml");
         }));
         revision.MapGet("/stair.glb", (Guid job, int number, StairCache stairs) => WithStair(stairs, job, number, state =>
             Results.File(StairModel.Write(state.Stair!).Bytes.ToArray(), "model/gltf-binary", FileNames.Of(state.Job.Title, ".glb"))));
         revision.MapGet("/scene.glb", (Guid job, int number, StairCache stairs, HttpContext context) => WithStair(stairs, job, number, state =>
         {
-            Keep(context);
+            Keep(context, state);
             return Results.File(StairScene.Write(state.Stair!).Bytes.ToArray(), "model/gltf-binary");
         }));
         revision.MapGet("/sheets/{name}.svg", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, SheetCache sheets, TimeProvider time) =>
@@ -45,6 +47,8 @@ internal static class JobFiles
             WithSheet(stairs, sheets, job, number, name, wishes, time, (state, sheet) => Results.Text(PrintPage.Of(state.Job.Title, sheet), "text/html", Encoding.UTF8)));
         revision.MapGet("/pack.zip", (Guid job, int number, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) => WithStair(stairs, job, number, state =>
             wishes.Read(state, time, out var refusal) is { } rod ? Zip(state, rod, wishes.Booklet == 1) : refusal!));
+        pages.MapGet("/regulations/{id}.regulation.json", async (string id, IJobShelf shelf) => await shelf.Tables.Find(id) is { } table
+            ? Results.File(Encoding.UTF8.GetBytes(table.Text), "application/json", table.Id + OwnRegulationFile.Ending) : Results.NotFound());
         pages.MapGet("/print.css", PrintPage.Style);
     }
 
@@ -62,7 +66,11 @@ internal static class JobFiles
             return sheets.Of(rod).FirstOrDefault(s => s.Name == name) is { } sheet ? answer(state, sheet) : Results.NotFound();
         });
 
-    private static void Keep(HttpContext context) => context.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
+    /// <summary>By a shop's own table the same revision may look otherwise tomorrow.</summary>
+    private static void Keep(HttpContext context, BenchState state)
+    {
+        if (!RegulationShelf.IsOwn(state.Job.Regulation)) context.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
+    }
 
     private static IResult Zip(BenchState state, RodJob rod, bool booklet)
     {
@@ -72,6 +80,7 @@ internal static class JobFiles
             new("job.stair.json", "application/json", Encoding.UTF8.GetBytes(JobFile.Write(state.Job))),
             new("result.json", "application/json", Encoding.UTF8.GetBytes(StairJson.Write(state.Stair!, rod.Proof))),
             StairModel.Write(state.Stair!),
+            .. OwnTableFile.Of(state.Stair!),
         ]);
         using var memory = new MemoryStream();
         using (var zip = new ZipArchive(memory, ZipArchiveMode.Create, leaveOpen: true)) foreach (var file in files) Add(zip, file);

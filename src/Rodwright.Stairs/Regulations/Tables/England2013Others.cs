@@ -1,0 +1,57 @@
+using Rodwright.Stairs.Rules;
+using static Rodwright.Stairs.Regulations.Clause;
+using static Rodwright.Stairs.Regulations.Evidence;
+
+namespace Rodwright.Stairs.Regulations.Tables;
+
+/// <summary>England, Approved Document K, 2013 edition: utility and general access stairs, as in buildings other than dwellings (standards.md 1).</summary>
+internal static class England2013Others
+{
+    public static Regulation Utility { get; } = Table("england-2013-utility", "utility stair", 190, "Utility stair 150 190 250 400", 16);
+
+    public static Regulation GeneralAccess { get; } = Table("england-2013-general-access", "general access stair", 170, "General access 150 170 250 400", 12);
+
+    private static Regulation Table(string id, string category, double rise, string row, int risers) => new()
+    {
+        Id = id,
+        Title = $"England, Approved Document K, 2013 edition, {category}",
+        Group = "England",
+        WalkingLine = new(1000, 270, true),
+        Going = GoingMeasure.Chord,
+        Narrow = NarrowMeasure.TreadWidth,
+        LeastNarrow = 50,
+        TaperedAtLeastStraight = true,
+        LeastGoing = 250,
+        Measures = "The narrow end is limited as tread width, going and nosing together; the goings along the faces are kept to the same 50 where a solution exists. "
+            + "The text does not say whether a tapered going is chord or arc: the chord, the shorter, is judged.",
+        Standing = "Guidance on requirement K1; another solution may be agreed with the building control body. The rows for buildings other than dwellings are taken.",
+        Clauses =
+        [
+            new("1.3, Table 1.1", RiseRule.Instance, Limit.Between(150, rise), TextSeen, row, Weight.Limit),
+            new("1.3, Table 1.1", GoingRule.Instance, Limit.Between(250, 400), TextSeen, row, Weight.Limit),
+            new("Table 1.1 note *", TwoRiseAndGoingRule.Instance, Limit.Between(550, 700), TextSeen, "the normal relationship, not a limit", Weight.Advice),
+            new("1.5-1.6", UniformRiseRule.Instance, Limit.Equal, Secondary, "same rise for every step of a flight; judged to 1 mm", Weight.Limit),
+            new("1.5-1.6", UniformGoingRule.Instance, Limit.Equal, Secondary, "same going for every step of a flight; judged to 1 mm", Weight.Limit),
+            new("Diagram 1.1", NosingRule.Instance, Limit.AtMost(25), TextSeen, "buildings other than dwellings: at most 25 overlap", Weight.Limit),
+            new("1.25, Table 1.1", TaperedGoingRule.Instance, Limit.AtLeast(250), TextSeen, "tapered treads comply with 1.2 and 1.3, measured on the middle line, or 270 from the side at 1 m and over", Weight.Limit),
+            new("1.25, Table 1.1", GreatestGoingRule.Instance, Limit.AtMost(400), TextSeen, "tapered treads comply with 1.2 and 1.3, the longest going included", Weight.Limit),
+            new("1.26", UniformTaperedGoingRule.Instance, Limit.Equal, TextSeen, "For consecutive tapered treads, use the same going; judged to 1 mm", Weight.Limit),
+            new("1.27", TaperedGoingRule.Instance, Limit.AtLeastStraightGoing, TextSeen, "not less than the going of the straight treads", Weight.Limit),
+            new("1.25, 1.27, Diagram 1.9", OuterGoingRule.Instance, Limit.AtLeastStraightGoing, Secondary, "at 1 m and over 270 from each side: both must comply", Weight.Limit),
+            new("Diagram 1.9", NarrowTreadWidthRule.Instance, Limit.AtLeast(50), Secondary, "minimum tread width 50 at the narrow end", Weight.Limit),
+            new("1998 edition, 1.18", NarrowAlongFacesRule.Instance, Limit.AtLeast(50), TextSeen, "the earlier edition limits the going: at least 50mm at the narrow end", Weight.Advice),
+            new("Diagram 1.9", NarrowStraightRule.Instance, Limit.None, Memory, "the other way of measuring a narrow end", Weight.Advice),
+            new("1.18", RisersPerFlightRule.Instance, Limit.AtMost(risers), Memory, "risers in a flight: utility 16, general access 12, in small premises 16", Weight.Advice),
+            new("1.18-1.19, Diagram 1.6", StraightRunRule.Instance, Limit.AtMost(36), Secondary, "more than 36 risers in consecutive flights: a change of direction of 30° or more", Weight.Limit),
+            new("1.20", LandingRule.Instance, Limit.AtLeastClearWidth, Secondary, "width and length at least the smallest width of the flight", Weight.Limit),
+            new("1.23a", LandingRule.Instance, Limit.AtLeast(1200), TextSeen, "minimum of 1200mm on each landing", Weight.Limit),
+            NotChecked("1.5", Unmeasureds.LevelTreads, Secondary, "treads level"),
+            new("1.11-1.13", HeadroomRule.Instance, Limit.AtLeast(2000), Secondary, "2000 from the pitch line and floors", Weight.Limit),
+            NotChecked("1.14-1.17", Unmeasureds.EscapeWidth, Secondary, "Approved Documents B and M ask for widths"),
+            NotChecked("1.20-1.21", Unmeasureds.EndLandings, Secondary, "a level landing at top and bottom, as wide and long as the flight is wide"),
+            NotChecked("1.22-1.24", Unmeasureds.Doors, TextSeen, "clear landings where doors open"),
+            NotChecked("1.34-1.36", Unmeasureds.Handrail, Limit.Between(900, 1000), Secondary, "one side below 1 m wide, both from 1 m; 900 to 1000 high"),
+            NotChecked("1.39-1.40, Diagram 3.1", Unmeasureds.Guarding, TextSeen, "wherever there are two or more risers; heights by the diagram"),
+        ],
+    };
+}

@@ -1,0 +1,46 @@
+using Rodwright.Stairs.Rules;
+using static Rodwright.Stairs.Regulations.Clause;
+using static Rodwright.Stairs.Regulations.Evidence;
+
+namespace Rodwright.Stairs.Regulations.Tables;
+
+/// <summary>
+/// United States, International Residential Code, 2024 edition (standards.md 6): the numbers of 2021 under section numbers of its own, R318 for stairs, R320 for
+/// handrails, R321 for guards. Its lengths are inches, kept exactly.
+/// </summary>
+internal static class UsaIrc2024
+{
+    private const double Inch = 25.4;
+
+    public static Regulation Table { get; } = UsaIrc2021.Table with
+    {
+        Id = "usa-irc-2024",
+        Title = "United States, International Residential Code, 2024 edition",
+        Standing = "Mandatory where adopted; states amend its numbers. Existing stairs are exempt where space does not allow a lower pitch (R318.7.9).",
+        Clauses =
+        [
+            new("R318.7.5.1", RiseRule.Instance, Limit.AtMost(7.75 * Inch, "7¾ in"), TextSeen, "riser height at most 7¾ in", Weight.Limit),
+            new("R318.7.5.1", UniformRiseRule.Instance, Limit.AtMost(0.375 * Inch, "3/8 in"), TextSeen, "shall not exceed the smallest by more than 3/8 inch", Weight.Limit),
+            new("R318.7.5.2", GoingRule.Instance, Limit.AtLeast(10 * Inch, "10 in"), TextSeen, "tread depth at least 10 in, nosing to nosing", Weight.Limit),
+            new("R318.7.5.2", UniformGoingRule.Instance, Limit.AtMost(0.375 * Inch, "3/8 in"), TextSeen, "shall not exceed the smallest by more than 3/8 inch", Weight.Limit),
+            new("R318.7.4, R318.7.5.2.1", TaperedGoingRule.Instance, Limit.AtLeast(10 * Inch, "10 in"), TextSeen, "winder tread depth at least 10 in on the walkline, 12 in from the inside of the turn", Weight.Limit),
+            new("R318.7.5.2.1", NarrowStraightRule.Instance, Limit.AtLeast(6 * Inch, "6 in"), TextSeen, "at any point within the clear width of the stair", Weight.Limit),
+            new("R318.7.5.2.1", NarrowAlongFacesRule.Instance, Limit.None, TextSeen, "the other way of measuring a narrow end", Weight.Advice),
+            new("R318.7.5.2.1", NarrowTreadWidthRule.Instance, Limit.None, TextSeen, "the other way of measuring a narrow end", Weight.Advice),
+            new("R318.7.5.2.1", UniformTaperedGoingRule.Instance, Limit.AtMost(0.375 * Inch, "3/8 in"), TextSeen, "winders within 3/8 in of each other on the walkline; they need not match straight treads", Weight.Limit),
+            new("R318.7.5.3", NosingRule.Instance, Limit.Between(0.75 * Inch, 1.25 * Inch, "¾ to 1¼ in"), TextSeen, "nosing projection ¾ to 1¼ in; with open risers it may be more", Weight.Limit) { Except = UsaIrc2021.DeepTreads },
+            new("R318.7.3", FlightRiseRule.Instance, Limit.AtMost(151 * Inch, "12 ft 7 in"), TextSeen, "a flight climbs at most 12 ft 7 in", Weight.Limit),
+            new("R318.7.1", ClearWidthRule.Instance, Limit.AtLeast(36 * Inch, "36 in"), TextSeen, "clear width at least 36 in above the handrail", Weight.Limit),
+            new("R318.7.6", LandingRule.Instance, Limit.AtLeastClearWidth, TextSeen, "landing at least as wide as the flight", Weight.Limit),
+            new("R318.7.6", LandingRule.Instance, Limit.AtLeast(36 * Inch, "36 in"), TextSeen, "depth in the direction of travel at least 36 in", Weight.Limit),
+            new("R318.7.2", HeadroomRule.Instance, Limit.AtLeast(80 * Inch, "6 ft 8 in"), TextSeen, "6 ft 8 in from the sloped line of the nosings", Weight.Limit),
+            NotChecked("R318.7.1", Unmeasureds.EscapeWidth, TextSeen, "31½ in below one handrail, 27 in between two"),
+            NotChecked("R318.7.5.3", Unmeasureds.NosingEdge, TextSeen, "radius at most 9/16 in, bevel at most ½ in"),
+            NotChecked("R318.7.6", Unmeasureds.EndLandings, TextSeen, "a floor or landing at top and bottom"),
+            NotChecked("R318.7.7", Unmeasureds.LevelTreads, TextSeen, "treads and landings slope at most 1 in 48"),
+            NotChecked("R318.7.8, R320.2", Unmeasureds.Handrail, Limit.Between(34 * Inch, 38 * Inch, "34 to 38 in"), TextSeen, "one side from 4 risers on; 34 to 38 in high"),
+            NotChecked("R318.7", Unmeasureds.Lighting, Memory, "stairways are lit; its number in this edition was not read"),
+            NotChecked("R321.1", Unmeasureds.Guarding, Limit.AtLeast(34 * Inch, "34 in"), TextSeen, "where the drop is more than 30 in; 34 in on the stair's open side, 36 in elsewhere; no 4-3/8 in sphere through"),
+        ],
+    };
+}
