@@ -17,7 +17,7 @@ public static class RoomSheets
         var survey = rod.Stair.Job.Survey;
         if (survey.Walls.Count == 0 && !survey.HasOverhead) return [];
         var view = new RoomView(rod.Stair);
-        var start = SheetStart.For(rod, new("room", "Room", "Room as measured", Note: "Edge of the well above broken"), l => Need(view, l));
+        var start = SheetStart.For(rod, new("room", "Room", "Room as measured", Note: "Edge of the well above broken"), l => Need(view, l), finer: true);
         var place = start.Place(view.Bounds);
         var within = place.Map(view.Bounds).Grown(2);
         List<Mark> lines =
@@ -31,9 +31,7 @@ public static class RoomSheets
     private static ViewNeed Need(RoomView view, SheetLettering lettering)
     {
         var strip = 14 + 4 * lettering.Figures;
-        // Doors swing out past their walls.
-        var leaf = view.Walls.SelectMany(w => w.Run.Openings).Where(o => o is { Kind: OpeningKind.Door, Swing: Swing.Out }).Select(o => o.Width).DefaultIfEmpty(0).Max();
-        return new(view.Bounds.Width + 2 * leaf, view.Bounds.Height + 2 * leaf, strip, strip, strip, strip);
+        return new(view.Bounds.Width, view.Bounds.Height, strip, strip, strip, strip);
     }
 
     /// <summary>The length of every wall outside it.</summary>
@@ -45,7 +43,8 @@ public static class RoomSheets
             var away = wall.Inward.Dot((b - a).Unit.Left) > 0 ? -1 : 1;
             // The figure stands on the far side of its line, away from the wall.
             var (from, to) = away > 0 ? (a, b) : (b, a);
-            foreach (var mark in ChainDimension.Between(from, to, 7, wall.Length, lettering.Dimensions)) yield return mark;
+            // A leaf that swings out stands between the wall and its figure.
+            foreach (var mark in ChainDimension.Between(from, to, 7 + place.Map(wall.LeafOut), wall.Length, lettering.Dimensions)) yield return mark;
         }
     }
 
@@ -71,7 +70,6 @@ public static class RoomSheets
         if (view.Well is { } well) Say("edge of the well", well.Edge(0).From.Towards(well.Edge(0).To, 0.5), 1.5);
         foreach (var above in view.Report.Headroom?.Above ?? [])
             if (view.Contour(above, view.Report.HeadroomWanted ?? 2000, view.Bounds) is { } contour) Say($"{above.Name} {Number.Print(view.Report.HeadroomWanted ?? 2000, 0)} high", contour.A.Towards(contour.B, 0.3), 1.5);
-        foreach (var board in view.Stair.Kit.Strings) Say(board.Part.Mark, Footprint.Of(board.Part).Bounds.Centre, 2);
         Say("up", view.Stair.Plan.Riser(1).Walking, 2);
         return marks;
 

@@ -19,7 +19,7 @@ public static class SectionSheets
     {
         if (!rod.Stair.Job.Survey.HasOverhead) return [];
         var view = new SectionView(rod.Stair);
-        var start = SheetStart.For(rod, new("section", "Section", "Section along the walking line, unrolled", Note: "Pitch line through the nosings"), l => Need(view, l));
+        var start = SheetStart.For(rod, new("section", "Section", "Section along the walking line, unrolled", Note: "Pitch line through the nosings"), l => Need(view, l), finer: true);
         var place = start.Place(view.Bounds);
         List<Mark> lines = [.. Stair(view, place), .. Floors(view, place), .. Above(view, place)];
         var figures = Figures(view, place, start.Lettering);
@@ -148,7 +148,7 @@ public static class SectionSheets
         var height = view.Stair.Job.Survey.Height;
         List<RowStop> stops = [new(0, "floor", ThingId.Floor), new(height, "upper floor", ThingId.UpperFloor)];
         if (view.Stair.Job.Survey.Well is { } well) stops.Add(new(height - well.Trimmer.Mean, "under the trimmer", ThingId.Well));
-        if (view.Least is { } least && least.High < view.Bounds.MaxY) stops.Add(new(least.Low, "pitch line there", ThingId.WalkingLine));
+        if (view.Least is { } least && least.High < view.Bounds.MaxY && !stops.Exists(x => Math.Abs(x.Value - least.Low) < 1)) stops.Add(new(least.Low, "pitch line there", ThingId.WalkingLine));
         return stops;
     }
 

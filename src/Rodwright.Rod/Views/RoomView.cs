@@ -24,7 +24,7 @@ public sealed class RoomView
         foreach (var part in stair.Kit.Strings) box = box.With(Footprint.Of(part.Part).Bounds);
         foreach (var riser in stair.Plan.RiserLines) box = box.With(riser.Inner).With(riser.Outer);
         foreach (var newel in stair.Plan.Newels) box = box.With(newel.Centre);
-        foreach (var wall in Walls) box = box.With(wall.From).With(wall.To);
+        foreach (var wall in Walls) box = box.With(wall.From).With(wall.To).With(wall.At(wall.Length / 2) - wall.LeafOut * wall.Inward);
         if (Well is not null) box = box.With(Well.Bounds);
         Bounds = box;
     }
@@ -92,4 +92,7 @@ public sealed record RoomWall(int Index, string Name, Point2 From, Point2 To, Ve
 
     /// <summary>Length, mm.</summary>
     public double Length => From.DistanceTo(To);
+
+    /// <summary>How far a leaf swings out behind the wall, mm; 0 when none does.</summary>
+    public double LeafOut => Run.Openings.Where(o => o is { Kind: OpeningKind.Door, Swing: Swing.Out }).Select(o => o.Width).DefaultIfEmpty(0).Max();
 }
