@@ -5,7 +5,7 @@ using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 using Rodwright.Stairs.Surveys;
-using Rodwright.Stairs.Tests.Surveys;
+using Rodwright.Testing;
 using Xunit;
 
 namespace Rodwright.Stairs.Tests.Headroom;

@@ -4,6 +4,7 @@ using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Surveys;
 using Rodwright.Stairs.Tests.Headroom;
+using Rodwright.Testing;
 using Xunit;
 
 namespace Rodwright.Stairs.Tests.Surveys;

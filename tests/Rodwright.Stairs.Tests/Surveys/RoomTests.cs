@@ -5,6 +5,7 @@ using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Surveys;
 using Rodwright.Stairs.Tests.Headroom;
 using Rodwright.Stairs.Tests.Jobs;
+using Rodwright.Testing;
 using Xunit;
 
 namespace Rodwright.Stairs.Tests.Surveys;

@@ -118,9 +118,9 @@ public sealed class RegulationCommandTests
         var (exit, output, error) = CommandLine.Run("regulation", "--regulations", line.Folder);
         Assert.Equal((Exit.Errors, ""), (exit, output));
         Assert.Contains("a.regulation.json: error RW1023: clauses[0].source", error, StringComparison.Ordinal);
-        Assert.Contains("a.regulation.json: error RW1108: clauses[0].least", error, StringComparison.Ordinal);
-        Assert.Contains("b.regulation.json: error RW1101: id", error, StringComparison.Ordinal);
-        Assert.Contains("d.regulation.json: error RW1125: id", error, StringComparison.Ordinal);
+        Assert.Contains("a.regulation.json: error RW1208: clauses[0].least", error, StringComparison.Ordinal);
+        Assert.Contains("b.regulation.json: error RW1201: id", error, StringComparison.Ordinal);
+        Assert.Contains("d.regulation.json: error RW1225: id", error, StringComparison.Ordinal);
         Assert.Contains("4 errors", error, StringComparison.Ordinal);
     }
 

@@ -2,12 +2,11 @@ using CsCheck;
 using Rodwright.Geometry;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Surveys;
-using Rodwright.Testing;
 
-namespace Rodwright.Stairs.Tests.Surveys;
+namespace Rodwright.Testing;
 
 /// <summary>Rooms made up at random round made-up jobs.</summary>
-internal static class Rooms
+public static class Rooms
 {
     private static Gen<double> Mm(int least, int most) => Gen.Int[least * 10, most * 10].Select(t => t / 10.0);
 
