@@ -32,8 +32,8 @@ internal static class RoomFloors
         for (var k = 1; k <= plan.Risers; k++)
         {
             if (plan.Steps[k - 1] is not (StepKind.Landing or StepKind.Floor)) continue;
-            var (kind, name) = plan.Steps[k - 1] == StepKind.Floor ? ("upper floor", "upper floor") : ("landing", "landing");
-            if ((kind == "landing" && plan.TurnOf(k) is not null ? Landing(view, k) : Clipped(Over(view), walls, view)) is not { } outline) continue;
+            var (kind, name) = plan.Steps[k - 1] == StepKind.Floor ? ("upper floor", "upper floor") : ("landing", plan.Turns.Count(t => t.Steps.IsEmpty) < 2 ? "landing" : $"landing of {TurnWords.The(plan, plan.TurnOf(k)!)}");
+            if ((kind == "landing" ? Landing(view, k) : Clipped(Over(view), walls, view)) is not { } outline) continue;
             foreach (var (shape, i) in Slabs(view, outline, k).Select((s, i) => (s, i))) yield return new(kind, i == 0 ? name : $"{name}, {Number.Print(i + 1, 0)}", shape, Vector3.Up);
         }
     }

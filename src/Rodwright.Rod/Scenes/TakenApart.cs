@@ -7,7 +7,7 @@ namespace Rodwright.Rod.Scenes;
 
 /// <summary>
 /// How a stair comes apart, read from its joints, in an order in which it could be done: strings and newels leave the steps square to the housings, with the newels
-/// still on their strings; then the tenons are drawn along the strings; then the risers come away from the backs of the treads below them, and the treads off their risers.
+/// still on their strings, or where a frame has steps all round it the steps leave it; then the tenons are drawn along the strings; then the risers come away from the backs of the treads below them, and the treads off their risers.
 /// </summary>
 public static class TakenApart
 {
@@ -29,9 +29,13 @@ public static class TakenApart
         var ways = kit.Parts.ToDictionary(p => p.Id, WayOfStep);
         var carriers = kit.Parts.Where(IsCarrier).ToDictionary(p => p.Id);
         var tenons = kit.Joints.Where(j => j.Kind == JointKind.Tenon).ToList();
-        foreach (var frame in FramesOf(carriers, tenons))
+        var frames = FramesOf(carriers, tenons);
+        var standing = frames.Where(f => IsRound(FacesOf(f))).SelectMany(f => f).Select(p => p.Id).ToHashSet();
+        foreach (var part in kit.Parts.Where(p => !IsCarrier(p)))
+            if (OffStanding(kit, part, standing) is { Length: > 0 } off) ways[part.Id] = [new(off, 0, 0.5), .. ways[part.Id]];
+        foreach (var frame in frames)
         {
-            var aside = AsideOf(frame);
+            var aside = standing.Contains(frame[0].Id) ? new Vector3(0, 0, 0) : (standing.Count > 0 ? 2 : 1) * AsideOf(frame);
             foreach (var (id, along) in DrawnApart(frame, tenons, carriers))
                 ways[id] = along.Length > 0 ? [new(aside, 0, 0.5), new(along, 0.35, 0.7)] : [new(aside, 0, 0.5)];
         }
@@ -59,13 +63,32 @@ public static class TakenApart
     }
 
     /// <summary>Away from every face that takes steps: square to all of them at once, each as far.</summary>
-    private static Vector3 AsideOf(List<Part> frame)
+    private static Vector3 AsideOf(List<Part> frame) => FacesOf(frame).Aggregate(new Vector3(0, 0, 0), (sum, w) => sum + -Aside * w);
+
+    /// <summary>Whether a frame has steps on opposite sides: the strings round a well, between flights that come back. It cannot leave them; they leave it.</summary>
+    private static bool IsRound(List<Vector3> faces) => faces.Exists(a => faces.Exists(b => a.Dot(b) < -0.9));
+
+    /// <summary>How far a tread or riser moves square off the standing faces its step is housed in; nothing where there are none.</summary>
+    private static Vector3 OffStanding(Kit kit, Part part, HashSet<string> standing)
+    {
+        var step = kit.Parts.Where(p => !IsCarrier(p) && p.Step == part.Step).Select(p => p.Id).ToHashSet();
+        var ways = new List<Vector3>();
+        foreach (var joint in kit.Joints.Where(j => step.Contains(j.Male) && standing.Contains(j.Female)))
+        {
+            var carrier = kit.Find(joint.Female);
+            foreach (var way in carrier.Cuts.Where(c => c.Joint == joint.Id && c.Kind == CutKind.Housing).Select(c => carrier.Faces[c.Face].Frame.W))
+                if (!ways.Exists(w => w.Dot(way) > 0.9)) ways.Add(way);
+        }
+        return ways.Aggregate(new Vector3(0, 0, 0), (sum, w) => sum + Aside * w);
+    }
+
+    private static List<Vector3> FacesOf(List<Part> frame)
     {
         var ways = new List<Vector3>();
         foreach (var part in frame)
             foreach (var face in part.Cuts.Where(c => c.Kind == CutKind.Housing).Select(c => c.Face).Distinct())
                 if (!ways.Exists(w => w.Dot(part.Faces[face].Frame.W) > 0.9)) ways.Add(part.Faces[face].Frame.W);
-        return ways.Aggregate(new Vector3(0, 0, 0), (sum, w) => sum + -Aside * w);
+        return ways;
     }
 
     /// <summary>How far each part of a frame moves along the strings, counted from the part with the most tenons.</summary>

@@ -18,13 +18,13 @@ public static class PlanSheets
         var view = new PlanView(rod.Stair);
         var start = SheetStart.For(rod, new("plan", "Plan", "Plan", Note: "Riser faces solid, nosings broken"), l => PlanFigures.Need(view, l));
         var sheet = start.Finish([.. On(view, start.Place(view.Bounds), start.Lettering, start.View), .. Panel(view, start, out var whole)]);
-        return whole ? [sheet] : [sheet, Turns(rod, view)];
+        return whole ? [sheet] : [sheet, Turns(rod, view, start.Scale)];
     }
 
     /// <summary>The turns' newels and the tapered steps in figures, where the plan's own sheet has no room for all of them.</summary>
-    private static Sheet Turns(RodJob rod, PlanView view)
+    private static Sheet Turns(RodJob rod, PlanView view, Drawings.Paper.Scale scale)
     {
-        var start = SheetStart.Written(rod, new("turns", "Turns", "Turns: newels and tapered steps"), Drawings.Paper.Scale.Full);
+        var start = SheetStart.Written(rod, new("turns", "Turns", "Turns: newels and tapered steps"), scale.IsFull ? Drawings.Paper.Scale.OneTo(2) : scale);
         var (room, height) = (start.View, start.Lettering.Words);
         var marks = new List<Mark>();
         var y = room.MaxY;

@@ -33,6 +33,13 @@ internal static class PlanCentreLines
         var points = new List<Point2>();
         if (before is not null && plan.IsInner(before) == inner) points.Add(OnLine(plan, before, last: true));
         if (after is not null && plan.IsInner(after) == inner) points.Add(OnLine(plan, after, last: false));
+        foreach (var corner in plan.Newels.Where(n => n.Role == NewelRole.Corner && n.Inner == inner))
+        {
+            var turn = TurnPlaces.OfCorner(plan, corner);
+            var isFirst = turn.Site.Quarters == 1 || turn.Frame.Local(corner.Centre).X > 0;
+            var isLast = turn.Site.Quarters == 1 || !isFirst;
+            if ((turn == after && isFirst) || (turn == before && isLast)) points.Add(corner.Centre);
+        }
         if (before is null) points.AddRange(Ends(NewelRole.Bottom));
         if (after is null) points.AddRange(Ends(NewelRole.Top));
         if (points.Count == 0) return null;
@@ -58,14 +65,15 @@ internal static class PlanCentreLines
         var toInner = plan.IsMirrored ? flight.Along.Right : flight.Along.Left;
         var way = words.Climbing(inner ? toInner : -1 * toInner);
         var which = plan.Turns.IsEmpty ? "" : $" of the {TurnWords.Flight(plan, flight.Index)}'s";
-        var walled = plan.Strings.Any(s => s.IsWall && s.Inner != inner);
-        var name = inner ? words.InnerString : words.OuterString;
-        if (walled || view.WallParts.Any(w => w.Id == (inner ? ThingId.WallOuter : ThingId.WallInner)))
+        var turn = TurnPlaces.TurnBeside(plan, flight);
+        var near = turn is null ? inner : plan.IsInner(turn) == inner;
+        var name = words.String(flight, near);
+        if (TurnPlaces.StringOf(plan, flight, !inner) is null or { IsWall: true } && !view.WallParts.IsEmpty)
         {
             var across = plan.ClearWidth + own / 2;
             var act = plan.Turns.IsEmpty ? "draw the newel string's centre line" : $"draw the centre line{which} {name}{(flight.Index == 0 ? "" : ", square to the flight before it")}";
             return How(act, $"clear width and half the string: {N(plan.ClearWidth)} + {N(own)} / 2 = {N(across)}", "",
-                new Measure(flight.Index == 0 ? $"the {(inner ? "" : "inner ")}wall string's face" : $"the {TurnWords.Ordinal(flight.Index)} flight's wall string's face", across, way, "across"));
+                new Measure(flight.Index == 0 ? inner ? "the wall string's face" : "the inner wall string's face" : $"the {TurnWords.Flight(plan, flight.Index)}'s wall string's face", across, way, "across"));
         }
         // The first centre line of a stair without walls is the datum of the whole rod.
         if (inner && flight.Index == 0)

@@ -54,6 +54,15 @@ internal static class PlanNewels
             }
             yield break;
         }
+        if (site.Role == NewelRole.Corner)
+        {
+            var corner = TurnPlaces.OfCorner(plan, site);
+            var newel = TurnPlaces.Newel(corner, last: corner.Frame.Local(site.Centre).X < 0);
+            var to = site.Centre - newel;
+            foreach (var way in new[] { corner.Frame.Across, corner.Frame.Along })
+                yield return new($"{TurnWords.Newel(plan, corner, corner.Frame.Local(site.Centre).X < 0)}'s centre", Math.Abs(to.Dot(way)), words.Climbing(Math.Sign(to.Dot(way)) * way), way == corner.Frame.Across ? "across" : "along");
+            yield break;
+        }
         var bottom = site.Role == NewelRole.Bottom;
         var turn = bottom ? plan.Turns.FirstOrDefault() : plan.Turns.LastOrDefault();
         if (turn is null)
@@ -79,6 +88,7 @@ internal static class PlanNewels
                 : "both flights' inner strings end in the one newel, which stands midway between their centre lines";
             return turn.Index == 0 || (turn.Newels.Length == 2 && site.Id == turn.Newels[1]) ? why : $"{why}; {Run(plan, turn)}";
         }
+        if (site.Role == NewelRole.Corner) return "the outside of the turn is open: both strings there end in a newel of its own, which takes no risers";
         var bottom = site.Role == NewelRole.Bottom;
         var face = $"the {(bottom ? "first" : "last")} riser's face lies on this newel's centre";
         if (plan.Turns.IsEmpty) return face;

@@ -72,15 +72,15 @@ internal static class PlanRisers
         {
             var from = flight.Index == 0 ? 1 : TurnPlaces.LastSquare(plan.Turns[flight.Index - 1]);
             var to = flight.Index == plan.Turns.Length ? plan.Risers : TurnPlaces.FirstSquare(plan.Turns[flight.Index]);
-            Flight(from, to, words.Climbing(flight.Along));
+            Flight(from, to, words.Climbing(flight.Along), words.String(flight, near: false), words.String(flight, near: true));
         }
         return draft.Done();
 
-        void Flight(int from, int to, string way)
+        void Flight(int from, int to, string way, string one, string other)
         {
             var once = new Telling(
                 $"goings-{K(from)}", "risers",
-                $"from {RiserFace(from)} measure each distance of the table {way}, along the {words.OuterString}'s face, and again along the {words.InnerString}'s; join the marks and draw the riser's face",
+                $"from {RiserFace(from)} measure each distance of the table {way}, along the {one}'s face, and again along the {other}'s; join the marks and draw the riser's face",
                 $"going {N(plan.Going)}; measured from one datum, so that errors do not add up");
             for (var k = from + 1; k < to; k++)
             {

@@ -1,6 +1,5 @@
 using Rodwright.Geometry;
 using Rodwright.Rod.Views;
-using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Rod.Stages;
@@ -17,18 +16,31 @@ internal sealed class PlanWords(PlanView view)
     /// <summary>Up the stair in a flight's direction.</summary>
     public string Climbing(Vector2 along) => along.Y > 0.5 ? "up the page" : along.Y < -0.5 ? "down the page" : along.X > 0 ? "to the right" : "to the left";
 
-    /// <summary>Whether the outer side is walled.</summary>
-    public bool HasOuterWall => view.Stair.Job.OuterSide == SideKind.Wall;
+    /// <summary>Whether there is a wall on the outer side of the first flight, to measure everything from.</summary>
+    public bool HasOuterWall => view.WallParts.Any(w => w.Id == Things.ThingId.WallOuter);
 
-    /// <summary>What the inner side's string is called.</summary>
-    public string InnerString => view.Stair.Job.InnerSide == SideKind.Open ? "newel string" : "inner wall string";
+    /// <summary>What the string on the inner side of the first flight is called.</summary>
+    public string InnerString => String(Plan.Flights[0], near: Beside(Plan.Flights[0]));
 
-    /// <summary>What the outer side's string is called.</summary>
-    public string OuterString => HasOuterWall ? "wall string" : "outer newel string";
+    /// <summary>What the string on its outer side is called.</summary>
+    public string OuterString => String(Plan.Flights[0], near: !Beside(Plan.Flights[0]));
+
+    /// <summary>What the string of a flight on the side of its turn's newel is called, or that on the other side.</summary>
+    public string String(FlightPlan flight, bool near)
+    {
+        var inner = near == Beside(flight);
+        var wall = TurnPlaces.StringOf(Plan, flight, inner)?.IsWall ?? !near;
+        return near ? wall ? "inner wall string" : "newel string" : wall ? "wall string" : "outer newel string";
+    }
 
     /// <summary>What the string on a turn's far side is called.</summary>
-    public string FarString(TurnPlan turn) => view.Stair.Plan.IsInner(turn) ? OuterString : InnerString;
+    public string FarString(TurnPlan turn) => Plan.Strings.Any(s => s.IsWall && s.Inner != Plan.IsInner(turn) && s.LastRiser > turn.FirstLine && s.FirstRiser < turn.LastLine) ? "wall string" : "outer newel string";
 
     /// <summary>What the string on the side of a turn's newel is called.</summary>
-    public string NearString(TurnPlan turn) => view.Stair.Plan.IsInner(turn) ? InnerString : OuterString;
+    public string NearString(TurnPlan turn) => String(Plan.Flights[turn.Index], near: true);
+
+    private StairPlan Plan => view.Stair.Plan;
+
+    /// <summary>Whether the side of a flight's turn is the plan's inner side.</summary>
+    private bool Beside(FlightPlan flight) => TurnPlaces.TurnBeside(Plan, flight) is not { } turn || Plan.IsInner(turn);
 }

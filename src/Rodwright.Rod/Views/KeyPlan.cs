@@ -22,7 +22,8 @@ public static class KeyPlan
     {
         var plan = stair.Plan;
         var pieces = stair.Kit.Parts.Select(p => (Part: p, Outline: Footprint.Of(p))).ToList();
-        var model = Box2.Empty;
+        // Over a landing there are no pieces, but the line up the stair crosses it.
+        var model = plan.WalkingLine.Bounds;
         foreach (var (_, outline) in pieces) model = model.With(outline.Bounds);
         foreach (var riser in plan.RiserLines) model = model.With(riser.Outer).With(riser.Inner);
         var inner = new Box2(box.MinX + 1, box.MinY + WordStrip, box.MaxX - 1, box.MaxY - 1);

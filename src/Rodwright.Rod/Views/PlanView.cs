@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
-using Rodwright.Rod.Things;
-using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Rod.Views;
@@ -16,14 +14,13 @@ public sealed class PlanView
     {
         Stair = stair;
         var plan = stair.Plan;
-        OuterSide = plan.Riser(1).Outer.X > plan.Riser(1).Inner.X ? 1 : -1;
+        OuterSide = plan.IsMirrored ? -1 : 1;
         Strings = [.. stair.Kit.Strings.Select(b => (b.Part, StringOutline(b.Site, b.Part)))];
         Newels = [.. stair.Kit.Parts.Where(p => p.Kind == PartKind.Newel).Select(p => (p, Footprint.Of(p)))];
-        var walls = WallsOf().ToList();
-        Walls = [.. walls.Select(w => w.Face)];
-        WallParts = [.. walls];
+        WallParts = PlanWall.Of(plan);
+        Walls = [.. WallParts.Select(w => w.Face)];
         Nosings = [.. plan.RiserLines.Select(r => (r.Number, Nosing(r)))];
-        var box = Box2.Empty;
+        var box = plan.WalkingLine.Bounds;
         foreach (var (_, outline) in Strings.Concat(Newels)) box = box.With(outline.Bounds);
         foreach (var wall in Walls) box = box.With(wall.Bounds);
         foreach (var (_, line) in Nosings) box = box.With(line.Bounds);
@@ -68,35 +65,6 @@ public sealed class PlanView
         if (site.Lower.Kind is StringEndKind.Newel or StringEndKind.CornerLetIn) low = Math.Max(low, site.Lower.At);
         if (site.Upper.Kind == StringEndKind.Newel) high = Math.Min(high, site.Upper.At);
         return sense > 0 ? Footprint.Upright(part, low, high) : Footprint.Upright(part, -high, -low);
-    }
-
-    /// <summary>The walls of each walled side: its faces as far as they hang together, behind the strings that stand against them. A turn's newel parts them.</summary>
-    private IEnumerable<PlanWall> WallsOf()
-    {
-        var (plan, job) = (Stair.Plan, Stair.Job);
-        if (job.OuterSide == SideKind.Wall)
-            foreach (var wall in Chains(plan.Outer, ThingId.WallOuter, plan.OuterThickness, OuterSide > 0)) yield return wall;
-        if (job.InnerSide != SideKind.Wall) yield break;
-        foreach (var wall in Chains(plan.Inner, ThingId.WallInner, plan.InnerThickness, OuterSide < 0)) yield return wall;
-    }
-
-    private static IEnumerable<PlanWall> Chains(Boundary side, string id, double thickness, bool toTheRight)
-    {
-        var edges = side.Edges.Where(e => e.Length > Tolerance.Same).ToList();
-        for (var i = 0; i < edges.Count; i++)
-        {
-            if (!IsFace(i)) continue;
-            var first = i;
-            while (i + 1 < edges.Count && IsFace(i + 1)) i++;
-            List<Point2> points = [edges[first].From, .. edges[first..(i + 1)].Select(e => e.To)];
-            var (atFoot, atHead) = (first == 0, i == edges.Count - 1);
-            if (toTheRight) points.Reverse();
-            yield return new(Offset(points, thickness), id, toTheRight ? atHead : atFoot, toTheRight ? atFoot : atHead);
-        }
-
-        // The edge of a half landing between its two newels is open.
-        bool IsFace(int i) => edges[i].Kind == BoundaryKind.StringFace
-            || (edges[i].Kind == BoundaryKind.Wall && !(i > 0 && i + 1 < edges.Count && edges[i - 1].Kind == BoundaryKind.NewelJog && edges[i + 1].Kind == BoundaryKind.NewelJog));
     }
 
     /// <summary>The line through some points moved to its left, corners mitred.</summary>

@@ -41,7 +41,7 @@ public static class TurnDetail
             (-1 * across, isHalf ? half : Math.Max(half, e2), isHalf ? ForFigures : Stub), (-1 * along, Math.Max(half, Math.Max(e1, isHalf ? e2 : 0)), Stub),
         ];
         var (right, up, left, down) = (Reach(new(1, 0)), Reach(new(0, 1)), Reach(new(-1, 0)), Reach(new(0, -1)));
-        var words = along.Y > 0.5 && !isHalf ? 0 : Words + 1.5; // under the window
+        var words = along.Y > 0.5 && !isHalf ? 0 : Words + 4; // under the window and the figures there
         var scale = Scale.ToFit(left.Timber + right.Timber, down.Timber + up.Timber, box.Width - left.Paper - right.Paper, box.Height - down.Paper - up.Paper - words);
         var f = scale.Factor;
         var centre = new Point2(
@@ -72,7 +72,7 @@ public static class TurnDetail
         marks.AddRange(NarrowEnds(plan, turn, site.Centre, place));
         var caption = $"{newel.Part.Mark}, {scale}";
         marks.Add(words > 0
-            ? new TextMark(new(c.X, window.MinY - 1 - Words), caption, Words, Layer.Lettering, HorizontalAnchor.Middle)
+            ? new TextMark(new(c.X, box.MinY + 0.5), caption, Words, Layer.Lettering, HorizontalAnchor.Middle)
             : new TextMark(new(c.X + across.X * (2 + place.Map(view.Stair.Plan.InnerThickness / 2)), window.MinY - 0.5), caption, Words, Layer.Lettering,
                 across.X > 0 ? HorizontalAnchor.Start : HorizontalAnchor.End));
         return marks;

@@ -51,6 +51,17 @@ public static class TurnPlaces
     /// <summary>Centre of a turn's newel: its only one, or of two the lower or upper.</summary>
     public static Point2 Newel(TurnPlan turn, bool last) => last && turn.Site.Between > 0 ? turn.Frame.World(new(-turn.Site.Between, 0)) : turn.Centre;
 
+    /// <summary>The string along a flight on one side; null where the flight has none there, beside a landing.</summary>
+    public static StringSite? StringOf(StairPlan plan, FlightPlan flight, bool inner) => plan.Strings.FirstOrDefault(s =>
+        s.Inner == inner && s.Face.Along.Dot(flight.Along) > 1 - Tolerance.Joint && s.FirstRiser <= flight.FirstRiser && s.LastRiser >= flight.LastRiser);
+
+    /// <summary>The turn a flight leads to or, without one, comes from; null for a straight stair.</summary>
+    public static TurnPlan? TurnBeside(StairPlan plan, FlightPlan flight) =>
+        flight.Index < plan.Turns.Length ? plan.Turns[flight.Index] : plan.Turns.IsEmpty ? null : plan.Turns[^1];
+
+    /// <summary>The turn at whose open outer corner a newel stands.</summary>
+    public static TurnPlan OfCorner(StairPlan plan, NewelSite newel) => Corners(plan).MinBy(c => c.At.DistanceTo(newel.Centre)).Turn;
+
     /// <summary>Length of the walking line from the turn's first riser to its last, mm.</summary>
     public static double WalkingLength(TurnPlan turn) => turn.Path.Length + turn.Site.Between;
 

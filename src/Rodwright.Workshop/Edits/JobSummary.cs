@@ -9,13 +9,19 @@ public static class JobSummary
     /// <summary>"13 risers of 200.0, left hand, 3 tapered steps, going 225".</summary>
     public static string Of(Job job)
     {
-        var turn = job.Layout.Turn switch
-        {
-            null => "straight flight",
-            { Kind: TurnKind.Landing } => "quarter landing",
-            { } tapered => $"{Number.Print(tapered.Tapered, 0)} tapered steps",
-        };
+        var course = Course.Of(job.Layout);
+        var hands = course.Turns.Select(job.Layout.HandOf).Distinct().ToList();
+        var hand = hands.Count == 2 ? "left and right" : (hands.Count == 1 ? hands[0] == Hand.Right : job.IsRightHanded) ? "right hand" : "left hand";
+        var turn = course.Turns.IsEmpty ? "straight flight" : string.Join(" and ", course.Turns.Select(Kind));
         var scale = job.ModelScale == 1 ? "" : $", model at {Number.Print(job.ModelScale, 3)} of full size";
-        return $"{Number.Print(job.Layout.Risers, 0)} risers of {Number.Fixed(job.Rise, 1)}, {(job.IsRightHanded ? "right" : "left")} hand, {turn}, going {Number.Print(job.Going)}{scale}";
+        return $"{Number.Print(job.Layout.Risers, 0)} risers of {Number.Fixed(job.Rise, 1)}, {hand}, {turn}, going {Number.Print(job.Going)}{scale}";
     }
+
+    private static string Kind(Turn turn) => turn switch
+    {
+        { Kind: TurnKind.Landing, Quarters: 1 } => "quarter landing",
+        { Kind: TurnKind.Landing } => "half landing",
+        { Quarters: 1 } => $"{Number.Print(turn.Tapered, 0)} tapered steps",
+        _ => $"half turn of {Number.Print(turn.Tapered, 0)} tapered steps",
+    };
 }

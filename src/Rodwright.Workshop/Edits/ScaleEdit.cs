@@ -25,12 +25,13 @@ public static class ScaleEdit
             if (parts.Count == 1) changes.Add(FieldChange.To(field.Path, Round(parts[0])));
             else if (parts.Count > 1) changes.Add(FieldChange.ToList(field.Path, parts.Select(Round)));
         }
-        if (job.Layout.Turn is { } turn && (turn.FirstRiser ?? turn.LastRiser) is not null)
-        {
-            var scaled = turn with { FirstRiser = turn.FirstRiser is { } first ? Round(first * factor) : null, LastRiser = turn.LastRiser is { } last ? Round(last * factor) : null };
-            changes.Add(FieldChange.ToSequence(job.Layout.Sequence.Select(item => item is Turn ? scaled : item)));
-        }
+        if (job.Layout.Sequence.Any(i => i is Turn turn && (turn.FirstRiser ?? turn.LastRiser ?? turn.Well) is not null))
+            changes.Add(FieldChange.ToSequence(job.Layout.Sequence.Select(item => item is Turn turn ? Scaled(turn) : item)));
         return new([.. changes], scale == 1 ? "full size" : $"a model at {Number.Print(scale, 3)} of full size");
+
+        Turn Scaled(Turn turn) => turn with { FirstRiser = By(turn.FirstRiser), LastRiser = By(turn.LastRiser), Well = By(turn.Well) };
+
+        double? By(double? length) => length is { } value ? Round(value * factor) : null;
 
         double Round(double value) => Math.Round(value, 2, MidpointRounding.AwayFromZero);
     }

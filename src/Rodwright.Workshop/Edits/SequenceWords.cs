@@ -13,19 +13,30 @@ public static class SequenceWords
     /// <summary>One flight or turn.</summary>
     public static string Of(LayoutItem item) => item switch
     {
-        Flight { Goings: 1 } => "1 step",
-        Flight flight => $"{Number.Print(flight.Goings, 0)} steps",
-        Turn { Kind: TurnKind.Landing } turn => "quarter landing" + Details(turn, ""),
-        Turn turn => $"{Number.Print(turn.Tapered, 0)} tapered" + Details(turn, turn.Method == TurnCatalogue.Winders[0].Id ? "" : turn.Method),
+        Flight flight => (flight.Goings == 1 ? "1 step" : $"{Number.Print(flight.Goings, 0)} steps") + Sides(flight),
+        Turn { Kind: TurnKind.Landing } turn => (turn.Quarters == 1 ? "quarter landing" : "half landing") + Details(turn, ""),
+        Turn turn => $"{Number.Print(turn.Tapered, 0)} tapered{(turn.Quarters == 1 ? "" : " in a half turn")}" + Details(turn, turn.Method == TurnCatalogue.Winders[0].Id ? "" : turn.Method),
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
     private static string Details(Turn turn, string method)
     {
         var details = new List<string>();
+        if (turn.Hand is { } hand) details.Add(hand == Hand.Left ? "to the left" : "to the right");
         if (method.Length > 0) details.Add(method);
+        if (turn.SharedBefore > 0) details.Add($"{Number.Print(turn.SharedBefore, 0)} shared before");
+        if (turn.SharedAfter > 0) details.Add($"{Number.Print(turn.SharedAfter, 0)} shared after");
+        if (turn.Well is { } well) details.Add($"well {Number.Exact(well)}");
         if (turn.FirstRiser is { } first) details.Add($"first riser {Number.Exact(first)}");
         if (turn.LastRiser is { } last) details.Add($"last riser {Number.Exact(last)}");
         return details.Count == 0 ? "" : $" ({string.Join("; ", details)})";
+    }
+
+    private static string Sides(Flight flight)
+    {
+        var sides = new List<string>();
+        if (flight.Left is { } left) sides.Add(left == SideKind.Wall ? "left walled" : "left open");
+        if (flight.Right is { } right) sides.Add(right == SideKind.Wall ? "right walled" : "right open");
+        return sides.Count == 0 ? "" : $" ({string.Join("; ", sides)})";
     }
 }

@@ -1,5 +1,6 @@
 using Rodwright.Geometry;
 using Rodwright.Rod.Things;
+using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Workshop.Picks;
@@ -24,7 +25,8 @@ internal static class LinePick
         yield return Facts.Mm("from the inner string's face", inset, $"{plan.Regulation.Title}: {(middle ? "in the middle of the clear width" : $"{Facts.Length(rule.Inset)} from the inner side")}", "regulation",
             middle ? Working.Of(plan.ClearWidth) / 2 : Working.Of(rule.Inset) * scale);
         yield return Facts.Mm("from the newel's centre lines", plan.WalkingRadius, Why.Rule("half the inner string more; in a turn it is the radius about the newel's centre"), "", Working.Of(inset) + Working.Of(plan.InnerThickness) / 2);
-        if (plan.Turn is { } turn) yield return Facts.Mm("length in the turn", turn.FirstRiser + Math.PI / 2 * plan.WalkingRadius + turn.LastRiser, Why.Rule("an offset, a quarter circle, and an offset"), Why.Steps, WalkingFacts.Turn(bench, turn));
+        foreach (var turn in plan.Turns)
+            yield return Facts.Mm($"length in {TurnWords.The(plan, turn)}", TurnPlaces.WalkingLength(turn), Why.Rule(turn.Site.Quarters == 1 ? "an offset, a quarter circle, and an offset" : "an offset, a half circle, and an offset"), Why.Steps, WalkingFacts.Turn(plan, turn));
         yield return WalkingFacts.Length(bench);
         if (rule.SecondInsetFor(plan.ClearWidth, scale) is { } second)
             yield return Facts.Mm("outer measuring line, from the inner string's face", second, $"{plan.Regulation.Title}: {Facts.Length(rule.Inset)} from the outer side", "regulation", Working.Of(plan.ClearWidth) - rule.Inset * scale);

@@ -1,5 +1,6 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
+using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Workshop.Picks;
@@ -17,21 +18,42 @@ internal static class NewelPick
     public static IEnumerable<Fact> Place(PickBench bench, NewelSite site)
     {
         var plan = bench.Plan;
-        if (plan.Turn is not { } turn)
+        if (plan.TurnAt(site.Id) is { } own)
+        {
+            if (site.Id == own.Newels[0]) yield return Facts.Mm("first riser outside its centre line", own.FirstRiser, Why.Rule($"what decided it: {own.DecidedBy}"), Why.Steps);
+            if (site.Id == own.Newels[^1])
+                yield return Facts.Mm(own.Newels.Length == 1 ? "last riser outside its other centre line" : "last riser outside its centre line", own.LastRiser, Why.Rule($"what decided it: {own.DecidedBy}"), Why.Steps);
+            if (own.Newels.Length == 2) yield return Facts.Mm("from the other newel of the turn", own.Site.Between, Why.Rule("the width of the well, between the strings' centre lines"), Why.Steps);
+            if (own.Index > 0 && site.Id == own.Newels[0])
+            {
+                var (before, flight) = (plan.Turns[own.Index - 1], plan.Flights[own.Index]);
+                var along = (TurnPlaces.Newel(own, false) - TurnPlaces.Newel(before, true)).Dot(flight.Along);
+                yield return Facts.Mm($"{site.Name}, from the newel of the turn below, along the flight", along, Why.Rule("the turn's last riser, the goings between, and the next turn's first riser"), Why.Going,
+                    Working.Of(before.LastRiser) + Working.Of(flight.Goings) * plan.Going + own.FirstRiser);
+            }
+            yield break;
+        }
+        if (site.Role == NewelRole.Corner)
+        {
+            var turn = TurnPlaces.OfCorner(plan, site);
+            var from = TurnPlaces.Newel(turn, turn.Frame.Local(site.Centre).X < 0);
+            var half = Working.Of(plan.IsInner(turn) ? plan.OuterThickness : plan.InnerThickness) / 2;
+            foreach (var (words, way) in new[] { ("across", turn.Frame.Across), ("along", turn.Frame.Along) })
+                yield return Facts.Mm($"{site.Name}, from the turn's newel, {words}", Math.Abs((site.Centre - from).Dot(way)), Why.Rule("to the far strings' faces, and half their thickness on to the centre lines that cross there"), Why.Width, LandingFacts.Reach(plan, turn) + half);
+            yield break;
+        }
+        var bottom = site.Role == NewelRole.Bottom;
+        if ((bottom ? plan.Turns.FirstOrDefault() : plan.Turns.LastOrDefault()) is not { } beside)
         {
             if (site.Role == NewelRole.Top)
                 yield return Facts.Mm($"{site.Name}, from the first riser's face", (plan.Risers - 1) * plan.Going, Why.Rule("the last riser's face lies on the top newel's centre line"), Why.Going, Working.Of(plan.Risers - 1) * plan.Going);
             yield break;
         }
-        if (site.Role == NewelRole.Turn)
-        {
-            yield return Facts.Mm("first riser outside its centre line", turn.FirstRiser, Why.Rule($"what decided it: {turn.DecidedBy}"), Why.Steps);
-            yield return Facts.Mm("last riser outside its other centre line", turn.LastRiser, Why.Rule($"what decided it: {turn.DecidedBy}"), Why.Steps);
-            yield break;
-        }
-        var (goings, e) = site.Role == NewelRole.Bottom ? (bench.Job.Layout.GoingsBefore, turn.FirstRiser) : (bench.Job.Layout.GoingsAfter, turn.LastRiser);
-        yield return Facts.Mm($"{site.Name}, from the turn newel's centre", site.Centre.DistanceTo(turn.Centre), Why.Rule($"the {(site.Role == NewelRole.Bottom ? "first" : "last")} riser's face lies on its centre line"), Why.Going,
-            Working.Of(e) + Working.Of(goings) * plan.Going);
+        var end = bottom ? plan.Flights[0] : plan.Flights[^1];
+        var e = bottom ? beside.FirstRiser : beside.LastRiser;
+        var newel = beside.Newels.Length == 1 && plan.Turns.Length == 1 ? "the turn newel" : TurnWords.Newel(plan, beside, !bottom);
+        yield return Facts.Mm($"{site.Name}, from {newel}'s centre", Math.Abs((site.Centre - TurnPlaces.Newel(beside, !bottom)).Dot(end.Along)), Why.Rule($"the {(bottom ? "first" : "last")} riser's face lies on its centre line"), Why.Going,
+            Working.Of(e) + Working.Of(end.Goings) * plan.Going);
     }
 
     private static IEnumerable<Fact> Sizes(PickBench bench, Part part, NewelSite site)

@@ -30,8 +30,8 @@ internal static class NosingPick
 
     private static IEnumerable<Fact> Measured(PickBench bench, int k)
     {
-        if (bench.Plan.Turn?.Steps.FirstOrDefault(s => s.Number == k) is { } step)
-            yield return Facts.Mm("to the next nosing on the walking line", step.NosingGoing, Why.Rule("straight across from nosing to nosing; reported beside the going on riser faces"), "practice.nosing", TurnPoints.OnNosings(bench, bench.Plan.Turn, k));
+        if (bench.Plan.TurnOf(k) is { } turn && turn.Steps.FirstOrDefault(s => s.Number == k) is { } step)
+            yield return Facts.Mm("to the next nosing on the walking line", step.NosingGoing, Why.Rule("straight across from nosing to nosing; reported beside the going on riser faces"), "practice.nosing", TurnPoints.OnNosings(bench, turn, k));
         else if (bench.Plan.Steps[k - 1] == StepKind.Straight && k < bench.Plan.Risers && bench.Plan.Steps[k] == StepKind.Straight)
             yield return Facts.Mm("to the next nosing", bench.Plan.Going, Why.Rule("all nosings stand out alike, so they lie a going apart"), Why.Going);
     }

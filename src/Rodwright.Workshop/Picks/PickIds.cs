@@ -3,7 +3,7 @@ using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Stages;
 using Rodwright.Rod.Things;
-using Rodwright.Stairs.Jobs;
+using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Workshop.Picks;
@@ -15,10 +15,9 @@ internal static class PickIds
     {
         var ids = new List<string> { ThingId.Plan, ThingId.WalkingLine, ThingId.MarginLine, ThingId.Floor, ThingId.UpperFloor, ThingId.Width, ThingId.ClearWidth };
         if (!stair.Plan.Newels.IsEmpty) ids.Add(ThingId.CentreLine);
-        if (HasCorner(stair.Plan)) ids.Add(ThingId.Corner);
-        if (HasOuterWall(stair)) ids.Add(ThingId.WallOuter);
-        if (HasInnerWall(stair)) ids.Add(ThingId.WallInner);
-        if (stair.Plan.Steps.Contains(StepKind.Landing)) ids.Add(ThingId.Landing);
+        ids.AddRange(TurnPlaces.Corners(stair.Plan).Select(c => c.Id));
+        ids.AddRange(Walls(stair.Plan));
+        ids.AddRange(Landings(stair.Plan).Select(k => ThingId.Level(stair.Plan, k)));
         for (var k = 1; k <= stair.Plan.Risers; k++)
         {
             ids.Add(ThingId.Riser(k));
@@ -34,11 +33,9 @@ internal static class PickIds
         return [.. ids.Distinct()];
     }
 
-    /// <summary>Whether a wall stands on the outer side; the outside of a turn always has one.</summary>
-    public static bool HasOuterWall(Stair stair) => stair.Plan.Turn is not null || stair.Job.OuterSide == SideKind.Wall;
+    /// <summary>Ids of the walls there are: of the outer side, the inner side, both or none.</summary>
+    public static IEnumerable<string> Walls(StairPlan plan) => PlanWall.Of(plan).Select(w => w.Id).Distinct();
 
-    public static bool HasInnerWall(Stair stair) => stair.Job.InnerSide == SideKind.Wall;
-
-    /// <summary>Whether two wall strings meet in the corner of the room.</summary>
-    public static bool HasCorner(StairPlan plan) => plan.Turn is not null;
+    /// <summary>Steps that are landings, from the bottom up.</summary>
+    public static IEnumerable<int> Landings(StairPlan plan) => Enumerable.Range(1, plan.Risers).Where(k => plan.Steps[k - 1] == StepKind.Landing);
 }

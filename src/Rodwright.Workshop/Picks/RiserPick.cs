@@ -1,6 +1,7 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Things;
+using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Workshop.Picks;
@@ -14,9 +15,10 @@ internal static class RiserPick
 
     private static string Kind(PickBench bench, int k)
     {
-        var turn = bench.Plan.Turn;
-        var where = k == 1 ? ", the first" : k == bench.Plan.Risers ? ", the last" : turn is null || k < turn.FirstLine || k > turn.LastLine ? "" :
-            k == turn.FirstLine ? ", the turn's first" : k == turn.LastLine ? ", the turn's last" : " in the turn";
+        var turn = TurnPlaces.OfRiser(bench.Plan, k);
+        var of = turn is null ? "" : TurnWords.The(bench.Plan, turn);
+        var where = k == 1 ? ", the first" : k == bench.Plan.Risers ? ", the last" : turn is null ? "" :
+            k == turn.FirstLine ? $", {of}'s first" : k == turn.LastLine ? $", {of}'s last" : k < turn.FirstLine || k > turn.LastLine ? $", beside {of}" : $" in {of}";
         return (bench.Part(ThingId.Riser(k))?.Kind == PartKind.TaperedRiser ? "tapered riser, its face and its board" : "riser, its face and its board") + where;
     }
 

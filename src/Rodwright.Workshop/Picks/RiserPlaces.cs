@@ -1,5 +1,6 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery.Strings;
+using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Turns;
 
@@ -11,30 +12,34 @@ internal static class RiserPlaces
     public static IEnumerable<Fact> InPlan(PickBench bench, int k)
     {
         var plan = bench.Plan;
-        if (plan.Turn is not { } turn)
+        // In its flight, from the riser the flight is measured from.
+        foreach (var flight in plan.Flights)
         {
-            if (k > 1) yield return Run("from riser 1", k - 1);
-            yield break;
+            var from = flight.Index == 0 ? 1 : TurnPlaces.LastSquare(plan.Turns[flight.Index - 1]);
+            var to = flight.Index == plan.Turns.Length ? plan.Risers : TurnPlaces.FirstSquare(plan.Turns[flight.Index]);
+            if (k > from && k <= to) yield return Run($"from riser {Number.Print(from, 0)}", k - from);
         }
-        if (k < turn.FirstLine && k > 1) yield return Run("from riser 1", k - 1);
-        if (k == turn.FirstLine || k == turn.LastLine)
+        foreach (var turn in plan.Turns)
         {
-            yield return Facts.Mm("outside the newel's centre line", k == turn.FirstLine ? turn.FirstRiser : turn.LastRiser, Why.Rule($"what decided it: {turn.DecidedBy}"), Why.Steps);
-        }
-        if (k == turn.FirstLine && k > 1) yield return Run("from riser 1", k - 1);
-        if (k > turn.FirstLine && k < turn.LastLine)
-        {
-            var (j, n) = (k - turn.FirstLine, turn.Steps.Length);
+            var (first, last) = (TurnPlaces.FirstSquare(turn), TurnPlaces.LastSquare(turn));
+            if (k < first || k > last) continue;
+            if (k == first || k == last)
+            {
+                var (e, shared) = k == first ? (turn.FirstRiser, turn.FirstLine - first) : (turn.LastRiser, last - turn.LastLine);
+                var label = plan.Turns.Length == 1 ? "outside the newel's centre line" : $"outside the centre line of the newel of {TurnWords.The(plan, turn)}";
+                yield return Facts.Mm(label, e + shared * plan.Going, Why.Rule($"what decided it: {turn.DecidedBy}"), Why.Steps, Working.Of(e) + Working.Of(shared) * plan.Going);
+                continue;
+            }
+            var (j, n) = (k - first, turn.Steps.Length);
             var whole = turn.Steps.Sum(s => s.NarrowAlongFaces);
-            yield return Facts.Mm("narrow ends together", whole, Why.Rule("along the newel's two faces, from the turn's first riser to its last; the jog to the string is not counted"), "practice.newel",
-                Working.Of(plan.Job.Practice.Newel) + turn.FirstRiser + turn.LastRiser);
+            yield return Facts.Mm("narrow ends together", whole, Why.Rule($"along the newel's {(turn.Site.Quarters == 1 ? "two" : "three")} faces, from the turn's first riser to its last; the jog to the string is not counted"), "practice.newel",
+                GoingFacts.Narrow(plan, turn));
             yield return Facts.Mm("its narrow end, along the newel's faces", turn.Steps.Take(j).Sum(s => s.NarrowAlongFaces), Why.Rule(Method(turn)), Why.Steps, Working.Of(j) * Working.Of(whole) / n);
             yield return Facts.Mm("its place along the walking line", turn.Steps.Take(j).Sum(s => s.GoingArc), Why.Rule("from the turn's first riser, along the line"), "",
-                WalkingFacts.Stretch(bench, turn, 0, turn.Steps.Take(j).Sum(s => s.GoingArc)));
+                WalkingFacts.Stretch(plan, turn, 0, turn.Steps.Take(j).Sum(s => s.GoingArc)));
             yield return Facts.Mm("wide ends so far, along the wall", turn.Steps.Take(j).Sum(s => s.Wide), Why.Rule("from the turn's first riser, round the corner where it lies beyond; the wall proves the riser"), "",
-                GoingFacts.Wide(plan, plan.Riser(turn.FirstLine), plan.Riser(k)));
+                GoingFacts.Wide(plan, turn, plan.Riser(first), plan.Riser(k)));
         }
-        if (k > turn.LastLine) yield return Run($"from riser {Number.Print(turn.LastLine, 0)}", k - turn.LastLine);
 
         Fact Run(string from, int goings) => Facts.Mm(from, goings * plan.Going, Why.Rule("goings are measured from riser face to riser face, all from one riser so that errors do not add up"), Why.Going, Working.Of(goings) * plan.Going);
     }
@@ -60,8 +65,8 @@ internal static class RiserPlaces
         ? $"the {bench.Plan.Newels.First(n => n.Id == board.Site.Lower.Newel).Name}'s centre line"
         : board.PitchPoints.FirstOrDefault(p => Math.Abs(p.At.X) < 0.001) is { } first ? $"riser {Number.Print(first.Riser, 0)}'s face" : "the first riser's face";
 
-    /// <summary>"wall strings" for two round a corner.</summary>
-    public static string Name(System.Collections.Immutable.ImmutableArray<StringBoard> boards) => boards.Length == 2 ? "wall strings" : boards[0].Part.Name;
+    /// <summary>"wall strings" for those that meet round corners.</summary>
+    public static string Name(System.Collections.Immutable.ImmutableArray<StringBoard> boards) => boards.Length == 1 ? boards[0].Part.Name : boards[0].Site.IsWall ? "wall strings" : "newel strings";
 
     /// <summary>A pitch point's station: the one before it and the going or wide end between; the first after a newel by its own offset.</summary>
     public static Working Station(PickBench bench, StringBoard board, int at)
@@ -70,7 +75,7 @@ internal static class RiserPlaces
         if (at == 0) return Working.Of(points[0].At.X);
         var (before, k) = (points[at - 1], points[at - 1].Riser);
         if (points[at].Riser != k + 1) return Working.Of(points[at].At.X);
-        var between = plan.Steps[k - 1] == StepKind.Tapered && !board.Site.Inner && plan.Turn?.Steps.FirstOrDefault(s => s.Number == k) is { } step ? step.Wide : plan.Going;
+        var between = plan.TurnOf(k) is { } turn && turn.Steps.FirstOrDefault(s => s.Number == k) is { } step ? board.Site.Inner == plan.IsInner(turn) ? step.NarrowAlongFaces : step.Wide : plan.Going;
         return Working.Of(before.At.X) + between;
     }
 

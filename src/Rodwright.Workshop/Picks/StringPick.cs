@@ -75,7 +75,7 @@ internal static class StringPick
                     yield return Facts.Given("practice.headLevel", practice.HeadLevel);
                     break;
                 case StringEndKind.CornerThrough:
-                    yield return Facts.Mm($"{where}: runs through to", end.At + bench.Plan.OuterThickness, Why.Rule("behind the other string to the wall"), "practice.wallString.thickness", Working.Of(end.At) + bench.Plan.OuterThickness);
+                    yield return Facts.Mm($"{where}: runs through to", end.At + site.Thickness, Why.Rule("behind the other string to the wall"), "practice.wallString.thickness", Working.Of(end.At) + site.Thickness);
                     break;
                 default:
                     yield return Facts.Mm($"{where}: let in to", end.At - practice.Corner, Why.Rule("into the face of the string that runs through"), "practice.corner", Working.Of(end.At) - practice.Corner);

@@ -1,4 +1,5 @@
 using Rodwright.Geometry;
+using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Turns;
 
@@ -10,8 +11,7 @@ internal static class TurnPoints
     /// <summary>From the nosing of step k to the next, straight across on the walking line.</summary>
     public static Working OnNosings(PickBench bench, TurnPlan turn, int k)
     {
-        var path = new WalkingPath(bench.Plan.WalkingRadius, turn.FirstRiser, turn.LastRiser);
-        return Across(path, Line(bench, turn, k).OffsetLeft(-bench.Practice.Nosing), Line(bench, turn, k + 1).OffsetLeft(-bench.Practice.Nosing));
+        return Across(turn.Path, Line(bench, turn, k).OffsetLeft(-bench.Practice.Nosing), Line(bench, turn, k + 1).OffsetLeft(-bench.Practice.Nosing));
     }
 
     /// <summary>From riser k to the next, straight across on the second measuring line; no more than nothing where there is none.</summary>
@@ -19,7 +19,7 @@ internal static class TurnPoints
     {
         var plan = bench.Plan;
         if (plan.Regulation.WalkingLine.SecondInsetFor(plan.ClearWidth, bench.Job.ModelScale) is not { } inset) return 0;
-        return Across(new(plan.InnerThickness / 2 + inset, turn.FirstRiser, turn.LastRiser), Line(bench, turn, k), Line(bench, turn, k + 1));
+        return Across(turn.Path with { Radius = turn.Site.InnerFace + inset }, Line(bench, turn, k), Line(bench, turn, k + 1));
     }
 
     private static Working Across(WalkingPath path, Line2 a, Line2 b) =>
@@ -27,8 +27,7 @@ internal static class TurnPoints
 
     private static Line2 Line(PickBench bench, TurnPlan turn, int k)
     {
-        var riser = bench.Plan.IsMirrored ? bench.Plan.Riser(k).Mirrored() : bench.Plan.Riser(k);
-        var toTurn = Point2.Origin - (bench.Plan.IsMirrored ? turn.Centre.Mirrored : turn.Centre);
-        return Line2.Between(riser.Inner + toTurn, riser.Outer + toTurn);
+        var riser = bench.Plan.Riser(k);
+        return Line2.Between(turn.Frame.Local(TurnPlaces.Near(bench.Plan, turn, riser)), turn.Frame.Local(TurnPlaces.Far(bench.Plan, turn, riser)));
     }
 }

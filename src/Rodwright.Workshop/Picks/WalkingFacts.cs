@@ -1,4 +1,5 @@
 using Rodwright.Geometry;
+using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Workshop.Picks;
@@ -10,22 +11,29 @@ internal static class WalkingFacts
     public static Fact Length(PickBench bench)
     {
         var plan = bench.Plan;
-        var ways = plan.Turn is { } turn
-            ? Working.Of(bench.Job.Layout.GoingsBefore) * plan.Going + Turn(bench, turn) + Working.Of(bench.Job.Layout.GoingsAfter) * plan.Going
-            : Working.Of(plan.Risers - 1) * plan.Going;
-        return Facts.Mm("length of the walking line", plan.WalkingLine.Length, Why.Rule("the goings before, the turn, and the goings after"), Why.Going, ways);
+        var ways = plan.Turns.IsEmpty ? Working.Of(plan.Risers - 1) * plan.Going : Working.Of(plan.Flights[0].Goings) * plan.Going;
+        foreach (var turn in plan.Turns) ways = ways + Turn(plan, turn) + Working.Of(plan.Flights[turn.Index + 1].Goings) * plan.Going;
+        return Facts.Mm("length of the walking line", plan.WalkingLine.Length, Why.Rule(plan.Turns.Length > 1 ? "the goings of every flight, and the turns between" : "the goings before, the turn, and the goings after"), Why.Going, ways);
     }
 
-    /// <summary>The turn's share of it: an offset, a quarter circle about the newel's centre, an offset.</summary>
-    public static Working Turn(PickBench bench, TurnPlan turn) => Working.Of(turn.FirstRiser) + Working.Pi * bench.Plan.WalkingRadius / 2 + turn.LastRiser;
-
-    /// <summary>A stretch of the turn, by stations from its first riser.</summary>
-    public static Working Stretch(PickBench bench, TurnPlan turn, double from, double to)
+    /// <summary>The turn's share of it: an offset, a quarter or half circle about the newel's centre, an offset.</summary>
+    public static Working Turn(StairPlan plan, TurnPlan turn)
     {
-        var r = bench.Plan.WalkingRadius;
-        var (start, end) = (turn.FirstRiser, turn.FirstRiser + Math.PI / 2 * r);
+        var arc = Working.Pi * turn.WalkingRadius;
+        if (turn.Site.Quarters == 1) arc = arc / 2;
+        var whole = Working.Of(turn.FirstRiser) + arc + turn.LastRiser;
+        return turn.Site.Between > 0 ? whole + turn.Site.Between : whole;
+    }
+
+    /// <summary>A stretch of the turn, by stations from its first square riser.</summary>
+    public static Working Stretch(StairPlan plan, TurnPlan turn, double from, double to)
+    {
+        var r = turn.WalkingRadius;
+        var start = turn.FirstRiser + (turn.FirstLine - TurnPlaces.FirstSquare(turn)) * plan.Going;
+        var end = start + turn.Site.Quarters * Math.PI / 2 * r;
         var straight = Math.Max(0, Math.Min(to, start) - from) + Math.Max(0, to - Math.Max(from, end));
         var angle = Angle.FromRadians(Math.Max(0, Math.Min(to, end) - Math.Max(from, start)) / r).Degrees;
+        if (angle < 1e-9) return Working.Of(straight);
         var arc = Working.Pi * r * angle / 180;
         return straight > 1e-6 ? Working.Of(straight) + arc : arc;
     }

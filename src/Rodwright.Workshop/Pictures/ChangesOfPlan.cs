@@ -12,16 +12,20 @@ internal static class ChangesOfPlan
     {
         if (Moved(was.WalkingRadius - was.InnerThickness / 2, now.WalkingRadius - now.InnerThickness / 2) is { } line)
             yield return $"the walking line runs {line} from the inner string's face";
-        if (was.Turn is not { } old || now.Turn is not { } turn) yield break;
-        if (Moved(old.FirstRiser, turn.FirstRiser) is { } first) yield return $"the turn's first riser, riser {Number.Print(turn.FirstLine)}, stands {first} outside the newel's centre";
-        if (Moved(old.LastRiser, turn.LastRiser) is { } last) yield return $"its last riser, riser {Number.Print(turn.LastLine)}, stands {last} outside the newel's centre";
-        foreach (var (a, b) in old.Steps.Zip(turn.Steps))
+        if (was.Turns.Length != now.Turns.Length) yield break;
+        foreach (var (old, turn) in was.Turns.Zip(now.Turns))
         {
-            var parts = new List<string>();
-            if (Moved(Going(was, a), Going(now, b)) is { } going) parts.Add($"going on the walking line {going}");
-            if (Moved(a.NarrowAlongFaces, b.NarrowAlongFaces) is { } narrow) parts.Add($"narrow end along the faces {narrow}");
-            if (Moved(a.Wide, b.Wide) is { } wide) parts.Add($"wide end {wide}");
-            if (parts.Count > 0) yield return $"step {Number.Print(b.Number)}: {string.Join(", ", parts)}";
+            var (name, its) = now.Turns.Length == 1 ? ("the turn", "its") : ($"turn {Number.Print(turn.Index + 1)}", $"turn {Number.Print(turn.Index + 1)}'s");
+            if (Moved(old.FirstRiser, turn.FirstRiser) is { } first) yield return $"{name}'s first riser, riser {Number.Print(turn.FirstLine)}, stands {first} outside the newel's centre";
+            if (Moved(old.LastRiser, turn.LastRiser) is { } last) yield return $"{its} last riser, riser {Number.Print(turn.LastLine)}, stands {last} outside the newel's centre";
+            foreach (var (a, b) in old.Steps.Zip(turn.Steps))
+            {
+                var parts = new List<string>();
+                if (Moved(Going(was, a), Going(now, b)) is { } going) parts.Add($"going on the walking line {going}");
+                if (Moved(a.NarrowAlongFaces, b.NarrowAlongFaces) is { } narrow) parts.Add($"narrow end along the faces {narrow}");
+                if (Moved(a.Wide, b.Wide) is { } wide) parts.Add($"wide end {wide}");
+                if (parts.Count > 0) yield return $"step {Number.Print(b.Number)}: {string.Join(", ", parts)}";
+            }
         }
     }
 

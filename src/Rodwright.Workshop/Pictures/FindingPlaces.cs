@@ -54,8 +54,8 @@ public static class FindingPlaces
             "flight" or "lower flight" or "upper flight" => Flight(),
             "stair" when finding.Code == Stairs.Rules.StraightRunRule.Instance.Code => Flight(),
             "stair" => stair.Kit.Parts.Where(p => p.Kind is PartKind.WallString or PartKind.NewelString).Select(p => p.Id),
-            "landing, way in" => Step(plan.Turn!.FirstLine),
-            "landing, way out" => Step(plan.Turn!.LastLine),
+            _ when where.StartsWith("flight ", StringComparison.Ordinal) => Flight(),
+            _ when LandingPicture.Of(plan, where) is { } landing => Step(landing.WayIn ? landing.Turn.FirstLine : landing.Turn.LastLine),
             _ => [],
         };
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Things;
+using Rodwright.Rod.Views;
 using Rodwright.Workshop.Pictures.Clauses;
 
 namespace Rodwright.Workshop.Pictures;
@@ -51,16 +52,19 @@ internal static class PlacesOfFields
     public static IEnumerable<string> Of(Stair stair, string field) =>
         Table.FirstOrDefault(row => field.StartsWith(row.Field, StringComparison.Ordinal)).Places?.Invoke(stair) ?? [];
 
-    /// <summary>The turn's steps, each with its riser, and the riser it ends with.</summary>
+    /// <summary>The steps of every turn, each with its riser, and the riser the turn ends with.</summary>
     public static IEnumerable<string> Turn(Stair stair)
     {
-        if (stair.Plan.Turn is not { } turn) yield break;
-        for (var k = turn.FirstLine; k < turn.LastLine; k++)
+        foreach (var turn in stair.Plan.Turns)
         {
-            yield return ThingId.Tread(k);
-            yield return ThingId.Riser(k);
+            var (first, last) = (TurnPlaces.FirstSquare(turn), TurnPlaces.LastSquare(turn));
+            for (var k = first; k < last; k++)
+            {
+                yield return ThingId.Tread(k);
+                yield return ThingId.Riser(k);
+            }
+            yield return ThingId.Riser(last);
         }
-        yield return ThingId.Riser(turn.LastLine);
     }
 
     private static Func<Stair, IEnumerable<string>> Parts(params ImmutableArray<PartKind> kinds) =>

@@ -47,7 +47,7 @@ public sealed class StageNumbersTests
             Assert.Equal((k - datum) * stair.Plan.Going, measure.Distance, Close);
             Assert.Equal(Math.Abs((stair.Plan.Riser(k).Outer - stair.Plan.Riser(datum).Outer).Dot(stair.Plan.Riser(datum).Up)), measure.Distance, Close);
         }
-        var tapered = stair.Plan.Turn is { } turn ? Math.Max(0, turn.Steps.Length - 1) : 0;
+        var tapered = stair.Plan.Turns.Sum(t => Math.Max(0, t.Steps.Length - 1));
         var ends = RodStages.Of(stair).Stages.Single(s => s.Id == "plan-ends").Lines.Length;
         Assert.Equal(stair.Plan.Risers, lines.Count + tapered + ends);
     }

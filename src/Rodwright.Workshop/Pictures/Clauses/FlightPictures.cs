@@ -36,14 +36,12 @@ internal static class FlightPictures
     /// <summary>The first and the last riser of a flight by its name; of "stair" the longest stretch that does not turn.</summary>
     public static (int First, int Last) Risers(StairPlan plan, string where)
     {
-        var landing = plan.Steps.IndexOf(StepKind.Landing) + 1;
-        return where switch
-        {
-            "lower flight" => (1, landing),
-            "upper flight" => (landing + 1, plan.Risers),
-            "stair" when plan.Turn is { } turn => turn.FirstLine >= plan.Risers - turn.LastLine + 1 ? (1, turn.FirstLine) : (turn.LastLine, plan.Risers),
-            _ => (1, plan.Risers),
-        };
+        int[] floors = [0, .. Enumerable.Range(1, plan.Risers).Where(k => plan.Steps[k - 1] == StepKind.Landing), plan.Risers];
+        var number = where == "lower flight" ? 1 : where == "upper flight" ? 2 : Places.Number(where, "flight");
+        if (number is { } n && n > 0 && n < floors.Length) return (floors[n - 1] + 1, floors[n]);
+        if (where != "stair" || plan.Turns.IsEmpty) return (1, plan.Risers);
+        var longest = plan.Flights.MaxBy(f => f.LastRiser - f.FirstRiser)!;
+        return (longest.FirstRiser, longest.LastRiser);
     }
 
     private static (Sketch Sketch, StepSection Section) Ground(PlanView view, int first, int last)

@@ -21,7 +21,7 @@ internal static class GoingPictures
     {
         var plan = view.Stair.Plan;
         var step = Places.Step(plan, check);
-        var outer = plan.Turn?.Steps.FirstOrDefault(s => s.Number == step)?.OuterGoing ?? 0;
+        var outer = plan.TaperedSteps.FirstOrDefault(s => s.Number == step)?.OuterGoing ?? 0;
         return outer > Places.Going(plan, step) ? Second(view, step) : Walking(view, step);
     }
 
@@ -51,7 +51,7 @@ internal static class GoingPictures
     private static Sketch Second(PlanView view, int step)
     {
         var plan = view.Stair.Plan;
-        var line = new SecondLine(plan);
+        var line = new SecondLine(plan, plan.TurnOf(step)!);
         var sketch = Draw(view, [step], [(line.On(plan.Riser(step)), line.On(plan.Riser(step + 1)))]);
         sketch.Draw(line.Path, PicturePens.Walking, Drawings.Marks.Layer.Centre);
         return sketch;

@@ -45,8 +45,11 @@ internal static class NarrowPictures
         var plan = view.Stair.Plan;
         var step = Places.Step(plan, check);
         (a, b) = (plan.Riser(step), plan.Riser(step + 1));
+        var turn = plan.TurnOf(step)!;
+        // What is drawn is the side of the turn's newel, whichever that is.
+        if (!plan.IsInner(turn)) (a, b) = (a with { Inner = a.Outer, Outer = a.Inner }, b with { Inner = b.Outer, Outer = b.Inner });
         outward = a.Walking.Towards(b.Walking, 0.5) - a.Inner.Towards(b.Inner, 0.5);
-        var newel = plan.Turn!.Centre;
+        var newel = turn.Centre;
         var half = view.Stair.Job.Practice.Newel / 2;
         var box = new Box2(newel.X - half, newel.Y - half, newel.X + half, newel.Y + half)
             .With(a.Inner - view.Stair.Job.Practice.Nosing * a.Up).With(a.Inner).With(b.Inner);
@@ -67,7 +70,7 @@ internal static class NarrowPictures
     }
 
     private static List<(Point2 From, Point2 To, BoundaryKind Kind)> Faces(PlanView view, RiserLine a, RiserLine b) =>
-        [.. BoundaryWalk.Between(view.Stair.Plan.Inner, a.Inner, b.Inner).Where(p => p.Kind != BoundaryKind.NewelJog)];
+        [.. BoundaryWalk.Between(view.Stair.Plan.Riser(a.Number).Inner == a.Inner ? view.Stair.Plan.Inner : view.Stair.Plan.Outer, a.Inner, b.Inner).Where(p => p.Kind != BoundaryKind.NewelJog)];
 
     /// <summary>The middle of the longest face measured.</summary>
     private static Point2 Middle(PlanView view, RiserLine a, RiserLine b)

@@ -34,7 +34,7 @@ internal static class Places
     public static double Going(StairPlan plan, int step) => plan.Steps[step - 1] switch
     {
         StepKind.Straight => plan.Going,
-        StepKind.Tapered => plan.Turn!.Steps.First(s => s.Number == step) is var tapered && plan.Regulation.Going == GoingMeasure.Chord ? tapered.GoingChord : tapered.GoingArc,
+        StepKind.Tapered => plan.TaperedSteps.First(s => s.Number == step) is var tapered && plan.Regulation.Going == GoingMeasure.Chord ? tapered.GoingChord : tapered.GoingArc,
         _ => plan.Riser(step).Walking.DistanceTo(plan.Riser(step + 1).Walking),
     };
 }

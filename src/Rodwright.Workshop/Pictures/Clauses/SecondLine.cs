@@ -1,4 +1,5 @@
 using Rodwright.Geometry;
+using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Turns;
 
@@ -7,16 +8,16 @@ namespace Rodwright.Workshop.Pictures.Clauses;
 /// <summary>The outer measuring line of a wide stair's turn, where its regulation has one.</summary>
 internal sealed class SecondLine
 {
+    private readonly StairPlan plan;
     private readonly TurnPlan turn;
-    private readonly bool mirrored;
     private readonly WalkingPath path;
 
-    public SecondLine(StairPlan plan)
+    public SecondLine(StairPlan plan, TurnPlan turn)
     {
-        turn = plan.Turn!;
-        mirrored = plan.IsMirrored;
+        this.plan = plan;
+        this.turn = turn;
         var inset = plan.Regulation.WalkingLine.SecondInsetFor(plan.ClearWidth, plan.Job.ModelScale)!.Value;
-        path = new(plan.InnerThickness / 2 + inset, turn.FirstRiser, turn.LastRiser);
+        path = turn.Path with { Radius = turn.Site.InnerFace + inset };
     }
 
     /// <summary>The line in plan, from the turn's first riser to its last.</summary>
@@ -25,17 +26,18 @@ internal sealed class SecondLine
         get
         {
             var (r, a, b) = (path.Radius, path.FirstRiser, path.LastRiser);
-            var line = new Path2([new(new(r, -a)), new(new(r, 0), Angle.Tan(Math.PI / 8)), new(new(0, r)), new(new(-b, r))], false);
-            return mirrored ? line.MapMirrored(FromTurn).Reversed() : line.Moved(FromTurn);
+            var quarter = Angle.Tan(Math.PI / 8);
+            var line = turn.Site.Quarters == 1
+                ? new Path2([new(new(r, -a)), new(new(r, 0), quarter), new(new(0, r)), new(new(-b, r))], false)
+                : new Path2([new(new(r, -a)), new(new(r, 0), quarter), new(new(0, r), quarter), new(new(-r, 0)), new(new(-r, -b))], false);
+            return turn.Frame.Hand == Stairs.Jobs.Hand.Left ? line.Moved(turn.Frame.World) : line.MapMirrored(turn.Frame.World).Reversed();
         }
     }
 
     /// <summary>Where a riser's face crosses it.</summary>
-    public Point2 On(RiserLine riser) =>
-        FromTurn(path.Crossing(Line2.Between(ToTurn(riser.Inner), ToTurn(riser.Outer))) ?? ToTurn(riser.Outer));
-
-    /// <summary>Into the turn's own frame: left-handed, the newel's centre its origin.</summary>
-    private Point2 ToTurn(Point2 p) => mirrored ? new(turn.Centre.X - p.X, p.Y - turn.Centre.Y) : new(p.X - turn.Centre.X, p.Y - turn.Centre.Y);
-
-    private Point2 FromTurn(Point2 p) => new(turn.Centre.X + (mirrored ? -p.X : p.X), turn.Centre.Y + p.Y);
+    public Point2 On(RiserLine riser)
+    {
+        var (near, far) = (turn.Frame.Local(TurnPlaces.Near(plan, turn, riser)), turn.Frame.Local(TurnPlaces.Far(plan, turn, riser)));
+        return turn.Frame.World(path.Crossing(Line2.Between(near, far)) ?? far);
+    }
 }
