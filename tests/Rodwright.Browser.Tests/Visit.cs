@@ -61,7 +61,8 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>Waits until the rod hangs on the board.</summary>
     public async Task RodReady()
     {
-        await Page.WaitForURLAsync("**/jobs/**");
+        // Asked of the page itself: a wait for navigation that begins just as the address changes waits for ever.
+        await Page.WaitForFunctionAsync("() => location.pathname.startsWith('/jobs/')");
         await Page.Locator(".sheet .finished [data-of]").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
         await Page.WaitForFunctionAsync("() => document.querySelector('.bar-words')?.textContent?.endsWith('mm')");
     }

@@ -16,7 +16,7 @@ namespace Rodwright.Pages.Work;
 /// </summary>
 public sealed class WorkModel(JobSession session, PageScript script) : IDisposable
 {
-    private readonly Dictionary<string, ImmutableArray<Finding>> refused = [];
+    private readonly Dictionary<string, (JobEdit Edit, ImmutableArray<Finding> Findings)> refused = [];
     private (object? Stair, RodStageList? List) stages;
     private (object? Stair, RodBoard? Board) board;
 
@@ -64,7 +64,10 @@ public sealed class WorkModel(JobSession session, PageScript script) : IDisposab
     public bool IsKeeping { get; private set; }
 
     /// <summary>What was refused at the last change of a field; empty for none.</summary>
-    public ImmutableArray<Finding> RefusedAt(string path) => refused.TryGetValue(path, out var findings) ? findings : [];
+    public ImmutableArray<Finding> RefusedAt(string path) => refused.TryGetValue(path, out var at) ? at.Findings : [];
+
+    /// <summary>Makes the change of a field that was refused once more, with a remedy it was offered.</summary>
+    public Task<bool> DoWith(string path, Remedy remedy) => refused.TryGetValue(path, out var at) ? Do(at.Edit.With(remedy)) : Task.FromResult(false);
 
     /// <summary>Changes the job. What is wrong with the change is kept beside its fields, and the job stays as it was.</summary>
     /// <returns>True when the change was taken.</returns>
@@ -135,7 +138,7 @@ public sealed class WorkModel(JobSession session, PageScript script) : IDisposab
         foreach (var change in edit.Changes) refused.Remove(change.Path);
         job = outcome.Value!;
         if (outcome.Value is not null) return true;
-        foreach (var change in edit.Changes) refused[change.Path] = outcome.Findings;
+        foreach (var change in edit.Changes) refused[change.Path] = (edit, outcome.Findings);
         Tell();
         return false;
     }

@@ -15,6 +15,9 @@ public sealed record JobEdit(ImmutableArray<FieldChange> Changes, string Words)
     /// <summary>The edit that applies a remedy.</summary>
     public static JobEdit Of(Remedy remedy) => new(remedy.Changes, remedy.Words);
 
+    /// <summary>The edit with a remedy for what stood against it: both at once.</summary>
+    public JobEdit With(Remedy remedy) => new([.. Changes, .. remedy.Changes], $"{Words}; {remedy.Words}");
+
     /// <summary>Equal when changes and words are: an array alone would be compared by identity.</summary>
     public bool Equals(JobEdit? other) => other is not null && Words == other.Words && Changes.SequenceEqual(other.Changes);
 

@@ -104,6 +104,30 @@ public class RemedyTests
         static Stair Set(Job job) => Stair.SetOut(job).Value!;
     }
 
+    public static TheoryData<string, Job, string> Refused => new()
+    {
+        { "RW2002", Kite with { Regulation = "usa-irc-2021", Width = 300 }, "wide" },
+        { "RW2003", Kite with { Going = 230, Practice = Kite.Practice with { Newel = 240 }, Layout = Layout(1, new(TurnKind.Winders, 3, 0, 0, "equal-goings"), 8) }, "the turn one step up" },
+        { "RW2004", Kite with { Layout = Layout(0, new(TurnKind.Winders, 4, 82, null, "equal-goings"), 8) }, "35 outside" },
+    };
+
+    private static Job Kite => Samples.Job("left-kite-low");
+
+    private static Layout Layout(int before, Turn turn, int after) => new(Hand.Left, [new Flight(before), turn, new Flight(after)]);
+
+    [Theory]
+    [MemberData(nameof(Refused))]
+    public void What_cannot_be_set_out_is_freed_by_a_remedy(string code, Job job, string says)
+    {
+        var read = JobFile.Read(JobFile.Write(job)).Value!;
+        var outcome = Stair.SetOut(read);
+        Assert.Null(outcome.Value);
+        var finding = outcome.Findings.First(f => f.Code == code);
+        var remedies = RemedyTrial.For(read, finding);
+        Assert.True(remedies.Any(r => r.Words.Contains(says, StringComparison.Ordinal)), $"{finding.Message}: {string.Join("; ", remedies.Select(r => r.Words))}");
+        Assert.All(remedies, r => Assert.NotNull(Stair.SetOut(JobChanges.Apply(read, r.Changes).Value!).Value));
+    }
+
     [Fact]
     public void A_draft_finds_the_same_as_setting_out()
     {

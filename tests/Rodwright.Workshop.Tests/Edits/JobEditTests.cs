@@ -51,6 +51,15 @@ public class JobEditTests
     }
 
     [Fact]
+    public void A_refused_edit_is_taken_with_the_remedy_it_is_offered()
+    {
+        var edit = JobEdits.Set(Barn, "going", "180");
+        var finding = Assert.Single(JobEdits.Apply(Barn, edit).Findings, f => f.Code == JobCodes.TreadWedge);
+        var mended = JobEdits.Apply(Barn, edit.With(Assert.Single(finding.Remedies))).Value!;
+        Assert.Equal((180, 143), (mended.Going, mended.Practice.TreadWedge.Length));
+    }
+
+    [Fact]
     public void All_that_is_wrong_is_told_at_once()
     {
         var edit = JobEdit.Of("three", FieldChange.To("going", -1), FieldChange.To("width", double.NaN), FieldChange.To("practice.newel", 9999));
