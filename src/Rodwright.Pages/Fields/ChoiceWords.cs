@@ -1,16 +1,13 @@
-using Rodwright.Stairs.Regulations;
-
 namespace Rodwright.Pages.Fields;
 
 /// <summary>What people call the words of the job file.</summary>
 internal static class ChoiceWords
 {
-    /// <summary>A choice for people: a regulation by its title, true and false as yes and no.</summary>
-    public static string Of(string path, string choice) => (path, choice) switch
+    /// <summary>A choice for people: true and false as yes and no.</summary>
+    public static string Of(string choice) => choice switch
     {
-        ("regulation", _) => RegulationCatalogue.Find(choice)?.Title ?? choice,
-        (_, "true") => "yes",
-        (_, "false") => "no",
+        "true" => "yes",
+        "false" => "no",
         _ => choice,
     };
 }

@@ -2,6 +2,7 @@ using System.Text;
 using Microsoft.AspNetCore.Components.Forms;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Regulations;
 
 namespace Rodwright.Pages.Shelf;
 
@@ -14,7 +15,7 @@ internal static class UploadedJob
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>The job, or everything that is wrong with the file.</summary>
-    public static async Task<Outcome<Job>> Read(IBrowserFile file)
+    public static async Task<Outcome<Job>> Read(IBrowserFile file, RegulationShelf tables)
     {
         if (file.Size > Most) return Refuse("RW6006", $"the file is {file.Size} bytes; nothing over {Most} is read", "a job file is some kilobytes: is it one?");
         using var bytes = new MemoryStream();
@@ -27,16 +28,16 @@ internal static class UploadedJob
         {
             return Refuse("RW6007", "the file did not arrive whole", "try again");
         }
-        return Of(bytes.ToArray());
+        return Of(bytes.ToArray(), tables);
     }
 
     /// <summary>The job of some bytes.</summary>
-    internal static Outcome<Job> Of(byte[] bytes)
+    internal static Outcome<Job> Of(byte[] bytes, RegulationShelf tables)
     {
         try
         {
             var text = Strict.GetString(bytes);
-            return JobFile.Read(text.StartsWith('\uFEFF') ? text[1..] : text);
+            return JobFile.Read(text.StartsWith('\uFEFF') ? text[1..] : text, tables);
         }
         catch (DecoderFallbackException)
         {

@@ -79,7 +79,7 @@ public sealed class JobSession : IDisposable
     }
 
     /// <summary>Looks the shop's own tables up again: one of them may have been changed meanwhile, and the job is then judged by what it says now.</summary>
-    public async Task FollowTables()
+    public Task FollowTables() => InTurn(async () =>
     {
         var fresh = await shelf.Tables.Shelf();
         if (fresh.HoldsSame(tables)) return;
@@ -89,7 +89,7 @@ public sealed class JobSession : IDisposable
         (State, Kept) = (Wanted, kept);
 
         BenchState Again(BenchState state) => state.IsStaleBy(fresh) ? BenchState.Of(state.Job, fresh) : state with { Tables = fresh };
-    }
+    });
 
     /// <summary>Shows a job without keeping it, for a drag that is not over yet.</summary>
     public void Preview(Job job) => State = ReferenceEquals(job, Kept.Job) ? Kept : BenchState.Of(job, tables);

@@ -69,7 +69,7 @@ public static class OwnFields
             c => c.Pairs, (c, v) => c with { Pairs = v }, OwnCodes.TooManyPairs, OwnCodes.NoPairs),
         new ChoiceField<OwnClause>("evidence", "how well the number is known", Marks, OwnCodes.Evidence, "mark", "own: the shop's own figure; text-seen: read in the document; secondary: from another published text; memory: not checked against the document",
             c => c.Evidence, (c, v) => c with { Evidence = v }),
-        new TextField<OwnClause>("source", "where the number comes from", LongestSource, "in the shop's words", c => c.Source, (c, v) => c with { Source = v }, required: true),
+        new TextField<OwnClause>("source", "source of the number", LongestSource, "where the number comes from, in the shop's words", c => c.Source, (c, v) => c with { Source = v }, required: true),
         new ChoiceField<OwnClause>("weight", "weight", Weights, OwnCodes.Weight, "weight", "limit: a stair that does not keep it breaks the table; advice: it could be better", c => c.Weight, (c, v) => c with { Weight = v }),
     ];
 

@@ -47,7 +47,7 @@ internal static class JobFiles
             WithSheet(stairs, sheets, job, number, name, wishes, time, (state, sheet) => Results.Text(PrintPage.Of(state.Job.Title, sheet), "text/html", Encoding.UTF8)));
         revision.MapGet("/pack.zip", (Guid job, int number, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) => WithStair(stairs, job, number, state =>
             wishes.Read(state, time, out var refusal) is { } rod ? Zip(state, rod, wishes.Booklet == 1) : refusal!));
-        pages.MapGet("/regulations/{id}.regulation.json", async (string id, IJobShelf shelf) => await shelf.Tables.Find(id) is { } table
+        pages.MapGet("/regulations/{id}/file", async (string id, IJobShelf shelf) => await shelf.Tables.Find(id) is { } table
             ? Results.File(Encoding.UTF8.GetBytes(table.Text), "application/json", table.Id + OwnRegulationFile.Ending) : Results.NotFound());
         pages.MapGet("/print.css", PrintPage.Style);
     }
