@@ -31,7 +31,8 @@ internal static class WidthPicture
             {
                 var line = new Line2(a.From, a.Along);
                 var (from, to) = (Math.Max(0, line.Station(b.From)), Math.Min(a.Length, line.Station(b.To)));
-                if (to - from <= longest) continue;
+                // Strings of two flights that climb the same way may stand beside one another too.
+                if (to - from <= longest || Math.Abs(Math.Abs(line.LeftOf(b.From)) - plan.ClearWidth) > 1) continue;
                 longest = to - from;
                 var middle = MiddleOfStep(plan, line, from, to);
                 best = (middle, new Line2(b.From, b.Along).At(new Line2(b.From, b.Along).Station(middle)));
