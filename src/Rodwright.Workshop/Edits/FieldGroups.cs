@@ -12,8 +12,9 @@ public static class FieldGroups
     [
         Group("Job", "title", "modelScale", "rodwright"),
         Group("House", "survey.floorToFloor", "survey.tolerance"),
-        Group("Layout", "layout.hand", "layout.sequence[].flight", "layout.sequence[].turn", "layout.sequence[].steps", "layout.sequence[].firstRiser",
-            "layout.sequence[].lastRiser", "layout.sequence[].method", "sides.left", "sides.right"),
+        Group("Layout", "layout.hand", "layout.sequence[].flight", "layout.sequence[].left", "layout.sequence[].right", "layout.sequence[].turn", "layout.sequence[].hand",
+            "layout.sequence[].steps", "layout.sequence[].firstRiser", "layout.sequence[].lastRiser", "layout.sequence[].well", "layout.sequence[].method",
+            "layout.sequence[].sharedBefore", "layout.sequence[].sharedAfter", "sides.left", "sides.right"),
         Group("Sizes", "going", "width", "practice.nosing", "practice.margin", "practice.railHeight", "practice.newelAboveRail", "practice.topNewelDrop",
             "practice.pendantNewel", "practice.newelBelowFloor"),
         Group("Timber", "practice.newel", "practice.wallString.thickness", "practice.wallString.width", "practice.newelString.thickness", "practice.newelString.width",

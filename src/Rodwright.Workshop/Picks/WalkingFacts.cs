@@ -33,7 +33,8 @@ internal static class WalkingFacts
         var end = start + turn.Site.Quarters * Math.PI / 2 * r;
         var straight = Math.Max(0, Math.Min(to, start) - from) + Math.Max(0, to - Math.Max(from, end));
         var angle = Angle.FromRadians(Math.Max(0, Math.Min(to, end) - Math.Max(from, start)) / r).Degrees;
-        if (angle < 1e-9) return Working.Of(straight);
+        // Beside the arc, by the distances to where it begins or ends.
+        if (angle < 1e-9) return to <= start ? Working.Of(start - from) - (start - to) : Working.Of(to - end) - (from - end);
         var arc = Working.Pi * r * angle / 180;
         return straight > 1e-6 ? Working.Of(straight) + arc : arc;
     }

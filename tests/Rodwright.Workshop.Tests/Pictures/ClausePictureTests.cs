@@ -80,7 +80,7 @@ public sealed class ClausePictureTests
             var job = Samples.Job("left-kite-low");
             job = job with { Width = 1200, Layout = job.Layout with { Hand = hand }, Sides = hand == Hand.Left ? job.Sides : new(job.Sides.Right, job.Sides.Left) };
             var plan = Set.Out(job).Plan;
-            var line = new SecondLine(plan);
+            var line = new SecondLine(plan, plan.Turns[0]);
             var (first, last) = (plan.Riser(plan.Turn!.FirstLine), plan.Riser(plan.Turn.LastLine));
             Assert.True(line.Path.Vertices[0].At.DistanceTo(line.On(first)) < 1e-6);
             Assert.True(line.Path.Vertices[^1].At.DistanceTo(line.On(last)) < 1e-6);
