@@ -20,6 +20,13 @@ internal static class Jobs
         return Of(steps, [new Flight(before), new Turn(TurnKind.Winders, 3, null, null, "equal-goings"), new Flight(steps - 3 - before)]);
     }
 
+    /// <summary>A half turn of two kites between two flights: as many steps in all, at least eight, six of them tapered.</summary>
+    public static Job HalfTurn(int steps)
+    {
+        var straight = Math.Max(2, steps - 6);
+        return Of(straight + 6, [new Flight(straight / 2), new Turn(TurnKind.Winders, 6, null, null, "equal-goings") { Quarters = 2 }, new Flight(straight - straight / 2)]);
+    }
+
     /// <summary>The same job after one change, a different one each time: nothing can be remembered from one run to the next.</summary>
     public static Job Changed(Job job, int time) => job with { Going = job.Going + time % 16 * 0.5 };
 

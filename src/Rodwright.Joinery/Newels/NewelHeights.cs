@@ -11,7 +11,7 @@ internal static class NewelHeights
     public static double Foot(StairPlan plan, NewelSite newel, SectionsOfPlan sections, IEnumerable<StringTenon> tenons)
     {
         var practice = plan.Job.Practice;
-        if (newel.Role == NewelRole.Bottom || (newel.Role == NewelRole.Turn && !practice.PendantNewel)) return -practice.NewelBelowFloor;
+        if (newel.Role == NewelRole.Bottom || (newel.Role is NewelRole.Turn or NewelRole.Corner && !practice.PendantNewel)) return -practice.NewelBelowFloor;
         // Hangs below its lowest joint: a string's lower edge or a riser's housing.
         var lowest = tenons.Where(t => t.Newel == newel.Id).Select(t => t.LowerEdge)
             .Concat(sections.Risers.Values.Where(r => r.Inner.Concat(r.Outer).Any(s => s.Edge.Carrier == newel.Id)).Select(r => RiserMaker.Heights(plan, r.Step).Bottom))
@@ -28,12 +28,12 @@ internal static class NewelHeights
     public static double Head(StairPlan plan, NewelSite newel)
     {
         var practice = plan.Job.Practice;
-        var highest = plan.Strings.Where(s => !s.IsWall || newel.Role == NewelRole.Turn)
+        var highest = plan.Strings.Where(s => !s.IsWall || newel.Role is NewelRole.Turn or NewelRole.Corner)
             .Where(s => s.Lower.Newel == newel.Id || s.Upper.Newel == newel.Id)
             .Select(s => PitchLineAt(plan, s, s.Face.Station(newel.Centre)))
             .DefaultIfEmpty(0).Max();
         if (newel.Role == NewelRole.Top) highest = Math.Max(highest, plan.Risers * plan.Rise);
-        if (plan.TurnAt(newel.Id) is { } turn) highest = Math.Max(highest, LevelAt(plan, turn));
+        if ((plan.TurnAt(newel.Id) ?? plan.TurnAround(newel.Id)) is { } turn) highest = Math.Max(highest, LevelAt(plan, turn));
         return highest + practice.RailHeight + practice.NewelAboveRail;
     }
 

@@ -43,6 +43,7 @@ public static class Joiner
         ImmutableArray<StringBoard> boards = [.. set.SelectMany(s => StringMaker.Make(plan, s.Development, s.Edges, housings, all))];
         StringFindings.Impossible(plan, boards, findings);
         StringFindings.WidePieces(boards, findings);
+        StringsAtNewel.Report(plan, boards, findings);
         return boards;
     }
 }

@@ -11,10 +11,16 @@ public sealed class SectionsOfPlan
     private const double NearParts = 4;
     private const double Near = 100;
 
+    // The edges the risers' ends lie on.
+    private readonly ImmutableArray<int> inner;
+    private readonly ImmutableArray<int> outer;
+
     /// <summary>Works out the sections of a left-hand plan.</summary>
     public SectionsOfPlan(StairPlan plan)
     {
         var practice = plan.Job.Practice;
+        inner = plan.Inner.EdgesOf(plan.RiserLines.Select(r => r.Inner));
+        outer = plan.Outer.EdgesOf(plan.RiserLines.Select(r => r.Outer));
         Treads = plan.CarriedSteps.ToImmutableDictionary(k => k, k => TreadOf(plan, k));
         NosingPieces = Enumerable.Range(1, plan.Risers).Where(k => plan.Steps[k - 1] is StepKind.Landing or StepKind.Floor)
             .ToImmutableDictionary(k => k, k => Find(plan, k, plan.Riser(k), -practice.Nosing, plan.Riser(k), practice.NosingPiece - practice.Nosing));
@@ -30,24 +36,24 @@ public sealed class SectionsOfPlan
     /// <summary>Risers, by number.</summary>
     public ImmutableDictionary<int, StepSections> Risers { get; }
 
-    private static StepSections TreadOf(StairPlan plan, int k) => Find(plan, k, plan.Riser(k), -plan.Job.Practice.Nosing,
+    private StepSections TreadOf(StairPlan plan, int k) => Find(plan, k, plan.Riser(k), -plan.Job.Practice.Nosing,
         plan.Riser(k + 1), plan.Job.Practice.RiserOnTread ? plan.Job.Practice.Riser : 0);
 
-    private static StepSections Find(StairPlan plan, int k, RiserLine frontRiser, double frontOffset, RiserLine backRiser, double backOffset)
+    private StepSections Find(StairPlan plan, int k, RiserLine frontRiser, double frontOffset, RiserLine backRiser, double backOffset)
     {
         // The riser line runs inner to outer with "up" on its left.
         var front = frontRiser.Line.OffsetLeft(frontOffset);
         var back = backRiser.Line.OffsetLeft(backOffset);
         return new(k, front, back, frontRiser.Up,
-            Between(plan, plan.Inner, frontRiser.Inner, front, backRiser.Inner, back),
-            Between(plan, plan.Outer, frontRiser.Outer, front, backRiser.Outer, back));
+            Between(plan, k, plan.Inner, inner[frontRiser.Number - 1], front, inner[backRiser.Number - 1], backRiser.Inner, back),
+            Between(plan, k, plan.Outer, outer[frontRiser.Number - 1], front, outer[backRiser.Number - 1], backRiser.Outer, back));
     }
 
     /// <summary>The run of sections from where the front line meets the boundary to where the back line does.</summary>
-    private static ImmutableArray<Section> Between(StairPlan plan, Boundary boundary, Point2 frontFace, Line2 front, Point2 backFace, Line2 back)
+    private static ImmutableArray<Section> Between(StairPlan plan, int step, Boundary boundary, int frontEdge, Line2 front, int backEdge, Point2 backFace, Line2 back)
     {
-        var (first, from) = FrontOn(plan, boundary, BoundaryPlaces.EdgeOf(boundary, frontFace), front);
-        var (last, to) = BackOn(boundary, Math.Max(first, BoundaryPlaces.EdgeOf(boundary, backFace)), backFace, back);
+        var (first, from) = FrontOn(plan, boundary, frontEdge, front);
+        var (last, to) = BackOn(boundary, Math.Max(first, backEdge), backFace, back, plan.Steps[step - 1] is StepKind.Landing or StepKind.Floor);
         var sections = ImmutableArray.CreateBuilder<Section>();
         for (var i = first; i <= last; i++)
         {
@@ -88,15 +94,16 @@ public sealed class SectionsOfPlan
         return (edge, BoundaryPlaces.On(boundary.Edges[edge], front) ?? 0);
     }
 
-    private static (int Edge, double At) BackOn(Boundary boundary, int edge, Point2 backFace, Line2 back)
+    private static (int Edge, double At) BackOn(Boundary boundary, int edge, Point2 backFace, Line2 back, bool isFloor)
     {
-        // A later flight's face may lie in the line's way too, but not near the riser it belongs to.
+        // A later flight's face may lie in the line's way too, but not near the riser it belongs to; and a floor's nosing piece never goes round a corner.
         var near = NearParts * Math.Abs(back.LeftOf(backFace)) + Near;
         for (var i = edge; i < boundary.Edges.Length; i++)
         {
             var e = boundary.Edges[i];
-            if (e.Kind == BoundaryKind.NewelJog || BoundaryPlaces.On(e, back) is not { } at || at < -Tolerance.Same) continue;
-            if (i > edge && (e.From + at * e.Along).DistanceTo(backFace) > near) continue;
+            if (e.Kind == BoundaryKind.NewelJog) continue;
+            if (i > edge && (boundary.StartOf(i) - boundary.StationOn(edge, backFace) > near || (isFloor && e.Along.Dot(boundary.Edges[edge].Along) < 0.5))) break;
+            if (BoundaryPlaces.On(e, back) is not { } at || at < -Tolerance.Same) continue;
             if (at <= e.Length + Tolerance.Same || i == boundary.Edges.Length - 1) return (i, at);
         }
         return (edge, BoundaryPlaces.On(boundary.Edges[edge], back) ?? boundary.Edges[edge].Length);
@@ -106,15 +113,14 @@ public sealed class SectionsOfPlan
     /// A riser is let in where its face lands. At an arris of a newel its section runs out; at the corner of the room what passes the corner butts against
     /// the other string.
     /// </summary>
-    private static StepSections RiserOf(StairPlan plan, int k)
+    private StepSections RiserOf(StairPlan plan, int k)
     {
         var line = plan.Riser(k);
         var back = line.Line.OffsetLeft(plan.Job.Practice.Riser);
-        return new(k, line.Line, back, line.Up, On(plan.Inner, line.Inner), On(plan.Outer, line.Outer));
+        return new(k, line.Line, back, line.Up, On(plan.Inner, inner[k - 1], line.Inner), On(plan.Outer, outer[k - 1], line.Outer));
 
-        ImmutableArray<Section> On(Boundary boundary, Point2 face)
+        ImmutableArray<Section> On(Boundary boundary, int i, Point2 face)
         {
-            var i = BoundaryPlaces.EdgeOf(boundary, face);
             var edge = boundary.Edges[i];
             var from = (face - edge.From).Dot(edge.Along);
             var sine = BoundaryPlaces.Sine(edge, line.Line);

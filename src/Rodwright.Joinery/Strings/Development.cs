@@ -30,6 +30,13 @@ public sealed record Development(
     private static Development Around(StairPlan plan, ImmutableArray<StringSite> sites)
     {
         var points = Points(plan, sites);
+        if (points.Length == 0) throw new System.Diagnostics.UnreachableException($"no riser stands on {sites[0].Id}");
+        // One riser alone says nothing of the pitch: the flights' own is drawn through it.
+        if (points.Length == 1)
+        {
+            var step = new Vector2(plan.Going, plan.Rise);
+            return new(sites, points, [points[0].At - step, points[0].At + step], [false]);
+        }
         var margin = new List<Point2> { points[0].At };
         var tapered = new List<bool>();
         for (var i = 1; i < points.Length; i++)

@@ -9,6 +9,12 @@ namespace Rodwright.Stairs.Plans;
 /// </summary>
 public sealed class Boundary
 {
+    // How far the first and the last face reach beyond their ends, mm.
+    private const double Beyond = 100;
+
+    // Two places this near, mm, are one.
+    private const double Near = 1e-6;
+
     private readonly double[] starts;
 
     /// <summary>A boundary of joined edges.</summary>
@@ -69,6 +75,39 @@ public sealed class Boundary
             if (found.Count == 0 || Math.Abs(found[^1] - station) > 1e-6) found.Add(station);
         }
         return found;
+    }
+
+    /// <summary>
+    /// The edges that points in climbing order lie on, jogs left out. At a corner between two faces the later one counts, because a riser's section lies behind its
+    /// face (setting-out.md 2.2, even numbers of tapered steps). A stair may pass over itself: of two faces in one place, each point takes the next one up from
+    /// the point before it. The first and last edges reach on a little beyond their ends.
+    /// </summary>
+    public ImmutableArray<int> EdgesOf(IEnumerable<Point2> points)
+    {
+        var found = ImmutableArray.CreateBuilder<int>();
+        var from = 0;
+        foreach (var p in points) found.Add(from = EdgeOf(p, from));
+        return found.ToImmutable();
+    }
+
+    /// <summary>The station of a point on an edge.</summary>
+    public double StationOn(int edge, Point2 p) => starts[edge] + (p - Edges[edge].From).Dot(Edges[edge].Along);
+
+    private int EdgeOf(Point2 p, int from)
+    {
+        var (best, off) = (from, double.PositiveInfinity);
+        for (var i = from; i < Edges.Length; i++)
+        {
+            var edge = Edges[i];
+            if (edge.Kind == BoundaryKind.NewelJog || edge.Length <= Tolerance.Same) continue;
+            var along = (p - edge.From).Dot(edge.Along);
+            var held = Math.Clamp(along, i == 0 ? -Beyond : 0, i == Edges.Length - 1 ? edge.Length + Beyond : edge.Length);
+            var distance = p.DistanceTo(edge.From + held * edge.Along);
+            // Found, and the face after it does not begin there.
+            if (off <= Near && distance > Near) break;
+            if (distance <= off + Near) (best, off) = (i, Math.Min(distance, off));
+        }
+        return best;
     }
 
     /// <summary>Length of face between two stations; jogs are not counted.</summary>

@@ -41,14 +41,15 @@ internal static class Runs
         // A stair that begins or ends with a turn has nothing on the turn's own side there but the newel.
         if (leg.Goings == 0 && ((before is null && after?.Hand == side) || (after is null && before?.Hand == side))) return null;
         var face = new Line2(leg.At(shape.FaceX(side), 0), leg.Along);
-        var carries = leg.Goings > 0 || Winds(before) || Winds(after);
+        // Without steps of its own a flight has a string for the tapered steps on the outside of a turn, and between two newels for what stands past them.
+        var carries = leg.Goings > 0 || Winds(before) || Winds(after) || (before?.Hand == side && after?.Hand == side);
         return new(side, face, Lower(), Upper(), carries, leg, before is { IsLanding: false } ? before.FirstLine : leg.FirstRiser,
             after is { IsLanding: false } ? after.LastLine : leg.LastRiser)
         {
             IsOpen = Open(),
         };
 
-        bool Winds(TurnShape? turn) => turn is { IsLanding: false };
+        bool Winds(TurnShape? turn) => turn is { IsLanding: false } && turn.Hand != side;
 
         RunEnd Lower()
         {

@@ -50,6 +50,9 @@ public sealed record StairPlan
     /// <summary>The turn a step belongs to, its shared steps among them; null for a step of a flight.</summary>
     public TurnPlan? TurnOf(int step) => Turns.FirstOrDefault(t => (step >= t.FirstLine && step < t.LastLine) || t.Steps.Any(s => s.Number == step));
 
+    /// <summary>The turn a newel stands in the outer corner of; null for all others.</summary>
+    public TurnPlan? TurnAround(string newel) => Turns.FirstOrDefault(t => t.OuterNewels.Contains(newel));
+
     /// <summary>Whether a turn's newel stands on the inner side, which is the side most stairs turn to; a stair may turn to both.</summary>
     public bool IsInner(TurnPlan turn) => turn.Frame.Hand == Hand.Left != IsMirrored;
 

@@ -9,9 +9,6 @@ namespace Rodwright.Stairs.Plans;
 /// <summary>Measures the tapered steps of a turn: goings, narrow ends in all three measures, wide ends, taper.</summary>
 internal static class TurnMeasures
 {
-    // How far the first and the last face of a side reach beyond their ends, mm.
-    private const double Beyond = 100;
-
     public static TurnPlan Measure(PlanShape shape, TurnShape turn, ImmutableArray<RiserLine> lines, Boundary near, Boundary far, Regulation regulation)
     {
         var (item, found, frame) = (turn.Turn, turn.Found, turn.Frame);
@@ -20,12 +17,15 @@ internal static class TurnMeasures
         var second = regulation.WalkingLine.SecondInsetFor(shape.ClearWidth, shape.Job.ModelScale) is { } inset
             ? new WalkingPath(turn.Site.InnerFace + inset, first, last, turn.Quarters) : null;
         var steps = ImmutableArray.CreateBuilder<TaperedStep>();
+        var (left, right) = turn.Hand == Hand.Left ? (near, far) : (far, near);
+        var (leftEdges, rightEdges) = (left.EdgesOf(lines.Select(l => l.Inner)), right.EdgesOf(lines.Select(l => l.Outer)));
+        var (nearEdges, farEdges) = turn.Hand == Hand.Left ? (leftEdges, rightEdges) : (rightEdges, leftEdges);
         for (var k = turn.FirstLine - item.SharedBefore; !turn.IsLanding && k < turn.LastLine + item.SharedAfter; k++)
         {
             var (a, b) = (lines[k - 1], lines[k]);
             var (nearA, nearB) = turn.Hand == Hand.Left ? (a.Inner, b.Inner) : (a.Outer, b.Outer);
             var (farA, farB) = turn.Hand == Hand.Left ? (a.Outer, b.Outer) : (a.Inner, b.Inner);
-            var along = near.FaceLength(StationOn(near, nearA), StationOn(near, nearB));
+            var along = near.FaceLength(near.StationOn(nearEdges[k - 1], nearA), near.StationOn(nearEdges[k], nearB));
             steps.Add(new(
                 k,
                 a.Walking.DistanceTo(b.Walking),
@@ -35,7 +35,7 @@ internal static class TurnMeasures
                 along,
                 nearA.DistanceTo(nearB),
                 along + shape.Job.Practice.Nosing,
-                far.FaceLength(StationOn(far, farA), StationOn(far, farB)),
+                far.FaceLength(far.StationOn(farEdges[k - 1], farA), far.StationOn(farEdges[k], farB)),
                 Angle.FromRadians(Math.Abs(Angle.Atan2(a.Up.Cross(b.Up), a.Up.Dot(b.Up))))));
         }
         var ids = new[] { Ids.Turn(shape, turn.Index, last: false), Ids.Turn(shape, turn.Index, last: true) };
@@ -43,6 +43,7 @@ internal static class TurnMeasures
             turn.FirstLine, turn.LastLine, steps.ToImmutable())
         {
             Index = turn.Index, Turn = item, Frame = frame, Site = turn.Site, Newels = [.. ids.Distinct()],
+            OuterNewels = shape.HasOuterNewel(turn) ? [.. new[] { Ids.Outer(shape, turn.Index, last: false), Ids.Outer(shape, turn.Index, last: true) }.Distinct()] : [],
         };
 
         Line2 Outwards(RiserLine line, double offset)
@@ -55,21 +56,5 @@ internal static class TurnMeasures
         Point2 Nosing(RiserLine line) => path.Crossing(Outwards(line, shape.Job.Practice.Nosing)) ?? frame.Local(line.Walking);
 
         Point2 OnSecond(WalkingPath second, RiserLine line) => second.Crossing(Outwards(line, 0)) ?? frame.Local(turn.Hand == Hand.Left ? line.Outer : line.Inner);
-    }
-
-    /// <summary>The station of a point known to lie on the boundary.</summary>
-    private static double StationOn(Boundary boundary, Point2 p)
-    {
-        var (best, station) = (double.PositiveInfinity, 0.0);
-        for (var i = 0; i < boundary.Edges.Length; i++)
-        {
-            var edge = boundary.Edges[i];
-            if (edge.Length <= Tolerance.Same) continue;
-            var along = (p - edge.From).Dot(edge.Along);
-            var held = Math.Clamp(along, i == 0 ? -Beyond : 0, i == boundary.Edges.Length - 1 ? edge.Length + Beyond : edge.Length);
-            var off = p.DistanceTo(edge.From + held * edge.Along);
-            if (off < best - Tolerance.Same) (best, station) = (off, boundary.StartOf(i) + held);
-        }
-        return station;
     }
 }

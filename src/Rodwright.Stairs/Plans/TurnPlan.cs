@@ -35,6 +35,9 @@ public sealed record TurnPlan(
     /// <summary>Ids of its newels, the lower first: one, or two for a half landing round a well.</summary>
     public required ImmutableArray<string> Newels { get; init; }
 
+    /// <summary>Ids of the newels in its outer corners, where it is open there.</summary>
+    public required ImmutableArray<string> OuterNewels { get; init; }
+
     /// <summary>Radius of the walking line's arc, mm.</summary>
     public double WalkingRadius => Site.Walking;
 

@@ -1,4 +1,5 @@
 using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Jobs.Changes;
 using Xunit;
 
 namespace Rodwright.Joinery.Tests.Layouts;
@@ -51,4 +52,20 @@ public class LayoutProofTests
                 .Concat(proof.NewelCuts.Select(c => c.ToString()!)).Concat(proof.Blanks.Where(b => !b.Holds).Select(b => b.ToString())).Take(12)));
         }
     }
+
+    [Fact]
+    public void Strings_that_meet_at_the_newel_of_a_half_turn_are_a_breach_with_a_remedy_that_holds()
+    {
+        var job = Set("""[ { "flight": 5 }, { "turn": "half-winders", "steps": 4, "method": "balanced-progression", "sharedBefore": 3, "sharedAfter": 3 }, { "flight": 5 } ]""");
+        var finding = Stair.SetOut(job).Findings.First(f => f.Code == "RW4014");
+        var remedied = JobChanges.Apply(job, RemedyTrial.For(job, finding)[0].Changes).Value!;
+
+        Assert.DoesNotContain(Stair.SetOut(remedied).Findings, f => f.Code == "RW4014");
+        Assert.Equal(36, remedied.Layout.Turn!.Well);
+    }
+
+    private static Job Set(string sequence) => JobFile.Read($$"""
+        { "rodwright": 1, "title": "layout", "regulation": "england-2013-private", "survey": { "floorToFloor": [2800] },
+          "layout": { "hand": "left", "sequence": {{sequence}} }, "going": 225, "width": 860 }
+        """).Value!;
 }
