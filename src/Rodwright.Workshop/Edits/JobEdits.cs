@@ -23,12 +23,19 @@ public static class JobEdits
     /// </summary>
     public static JobEdit Set(Job job, string path, string typed)
     {
-        var field = JobFields.Descriptions.FirstOrDefault(d => d.Path == path);
+        var field = JobFields.Descriptions.FirstOrDefault(d => d.Path == Described(path));
         var text = typed.Trim();
         var change = text.Length == 0 ? FieldChange.ToDefault(path) : new FieldChange(path, TypedValue.Json(field, text));
         var label = field is null ? path : FieldLabels.Of(field);
         var before = Value(job, path);
         return JobEdit.Of($"{label} {(before.Length > 0 ? before : "default")} to {(text.Length > 0 ? text : "default")}", change);
+    }
+
+    /// <summary>A path as fields are described: items of a list all alike.</summary>
+    private static string Described(string path)
+    {
+        var (open, close) = (path.IndexOf('[', StringComparison.Ordinal), path.IndexOf(']', StringComparison.Ordinal));
+        return open < 0 || close < open ? path : path[..(open + 1)] + path[close..];
     }
 
     /// <summary>What a field is now, as it would be typed: 225, true, wall, "2598, 2601"; empty for a field that is left out; a sequence in words.</summary>

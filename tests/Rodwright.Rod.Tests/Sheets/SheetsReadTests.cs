@@ -42,6 +42,14 @@ public sealed class SheetsReadTests
             AssertReads(rod, [.. RoomSheets.Make(rod), .. SectionSheets.Make(rod), .. PlanSheets.Make(rod)]);
         }, iter: 100);
 
+    [Fact]
+    public void Nothing_overlaps_anything_on_sheets_of_stairs_of_several_turns() => Generated.Courses
+        .Select(Gen.OneOf("A4", "A3", "A1"), Gen.OneOf("", "1:10"))
+        .Sample(t =>
+        {
+            if (Stair.SetOut(t.Item1).Value is not null) AssertReads(Rods.Of(t.Item1, t.Item2, t.Item3.Length > 0 ? t.Item3 : null));
+        }, iter: 60);
+
     [Theory, MemberData(nameof(Prints))]
     public void Sheets_have_names_of_their_own_and_drawings_that_fit(string name, string paper, string? scale)
     {
