@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Proof;
+using Rodwright.Joinery.Surveys;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
@@ -41,9 +42,13 @@ public sealed record Stair(Job Job, StairPlan Plan, RegulationReport Regulation,
         findings.AddRange(report.Findings);
         // What the kit's findings carry may free them; only a trial can tell, and that is made on request.
         findings.AddRange(kit.Findings.Select(f => f with { Remedies = [] }));
+        if (job.Survey.HasRoom) findings.AddRange(SurveyReport.Of(kit).Findings(kit.Plan));
         if (findings.Any(f => f.Severity == Severity.Error)) return Outcome<Stair>.Refused(findings);
         return Outcome<Stair>.Of(new(job, kit.Plan, report, kit, [.. findings]), findings);
     }
+
+    /// <summary>The stair in the room that was measured for it.</summary>
+    public SurveyReport InRoom() => SurveyReport.Of(Kit);
 
     /// <summary>Proves that the kit goes together.</summary>
     public ProofReport Prove() => Prover.Prove(Kit);

@@ -197,4 +197,85 @@ public static class JobCodes
 
     /// <summary>Several readings were given: their mean and how far they lie apart (a note, not an error).</summary>
     public const string Readings = "RW1080";
+
+    /// <summary>More things in a list than make sense.</summary>
+    public const string TooManyItems = "RW1100";
+
+    /// <summary>Too few corners to enclose anything.</summary>
+    public const string TooFewCorners = "RW1101";
+
+    /// <summary>A corner that is not two numbers.</summary>
+    public const string PointWanted = "RW1102";
+
+    /// <summary>An opening that is neither door nor window.</summary>
+    public const string OpeningKind = "RW1103";
+
+    /// <summary>A leaf that swings neither in nor out.</summary>
+    public const string Swing = "RW1104";
+
+    /// <summary>A ceiling of neither storey.</summary>
+    public const string Storey = "RW1105";
+
+    /// <summary>A place on the way in that is neither door nor turn.</summary>
+    public const string WayInKind = "RW1106";
+
+    /// <summary>Floor finishes that leave no height between the floors.</summary>
+    public const string Finishes = "RW1110";
+
+    /// <summary>A corner in no form, in several, or with half of one.</summary>
+    public const string CornerForm = "RW1111";
+
+    /// <summary>Lengths across a corner that make no triangle.</summary>
+    public const string CornerTriangle = "RW1112";
+
+    /// <summary>A diagonal where no next wall is measured.</summary>
+    public const string CornerNext = "RW1113";
+
+    /// <summary>A wall further out of plumb than a wall can be.</summary>
+    public const string OutOfPlumb = "RW1114";
+
+    /// <summary>Walls that cross one another.</summary>
+    public const string WallsCross = "RW1115";
+
+    /// <summary>A room measured all round that does not close.</summary>
+    public const string RoomOpen = "RW1116";
+
+    /// <summary>A door or window that runs past the end of its wall.</summary>
+    public const string OpeningPastWall = "RW1117";
+
+    /// <summary>Two doors or windows in one place.</summary>
+    public const string OpeningsOverlap = "RW1118";
+
+    /// <summary>A head that is not above its sill.</summary>
+    public const string OpeningHead = "RW1119";
+
+    /// <summary>A door with a sill nobody could step over.</summary>
+    public const string DoorSill = "RW1120";
+
+    /// <summary>A well in no form, or in both.</summary>
+    public const string WellForm = "RW1121";
+
+    /// <summary>A well whose sides cross, or that encloses nothing.</summary>
+    public const string WellShape = "RW1122";
+
+    /// <summary>A trimmer deeper than the height between the floors.</summary>
+    public const string TrimmerDepth = "RW1123";
+
+    /// <summary>A ceiling with neither a second height nor a pitch, or with both, or without its first height.</summary>
+    public const string CeilingForm = "RW1124";
+
+    /// <summary>A ceiling whose two heights were taken at one place.</summary>
+    public const string CeilingPlaces = "RW1125";
+
+    /// <summary>A ceiling as steep as a wall.</summary>
+    public const string CeilingSteep = "RW1126";
+
+    /// <summary>A stair placed against a wall that was not measured.</summary>
+    public const string PlaceWall = "RW1127";
+
+    /// <summary>A first riser placed past the end of its wall.</summary>
+    public const string PlacePast = "RW1128";
+
+    /// <summary>A turn on the way in without a second passage, or a door with one.</summary>
+    public const string WayInForm = "RW1129";
 }

@@ -33,6 +33,7 @@ public static class JobFile
         }
         job = job with { Sides = SidesOf(job, reading) };
         foreach (var check in JobChecks.All) check.Apply(reading, job);
+        SurveyChecks.Apply(reading, job.Survey);
         if (advise && reading.IsRead) reading.Advise(job);
         return reading.Findings.Any(f => f.Severity == Severity.Error) ? Outcome<Job>.Refused(reading.Findings) : Outcome<Job>.Of(job, reading.Findings);
     }

@@ -99,6 +99,9 @@ public sealed record Practice
     /// <summary>Least thickness of a tapered riser's end at full depth of its housing; default 3.</summary>
     public double RiserEnd { get; init; } = 3;
 
+    /// <summary>How much may be scribed off the back of a wall string, or hidden behind a cover mould, where the wall is not true; default 10 (common practice).</summary>
+    public double Scribing { get; init; } = 10;
+
     /// <summary>Timber of strings, treads and newels as it stands on the parts list; default "redwood".</summary>
     public string Timber { get; init; } = "redwood";
 

@@ -12,12 +12,13 @@ public static class RuleCatalogue
         UniformRiseRule.Instance, UniformGoingRule.Instance, TaperedGoingRule.Instance, OuterGoingRule.Instance, UniformTaperedGoingRule.Instance,
         NarrowAlongFacesRule.Instance, NarrowStraightRule.Instance, NarrowTreadWidthRule.Instance, GreatestGoingRule.Instance,
         NosingRule.Instance, RisersPerFlightRule.Instance, FlightRiseRule.Instance, StraightRunRule.Instance, ClearWidthRule.Instance, LandingRule.Instance,
+        HeadroomRule.Instance, HeadroomMiddleRule.Instance, HeadroomSideRule.Instance,
     ];
 
     /// <summary>What regulations ask for and this version does not measure.</summary>
     public static ImmutableArray<Rule> Unmeasured { get; } =
     [
-        Unmeasureds.Headroom, Unmeasureds.Handrail, Unmeasureds.Guarding, Unmeasureds.EndLandings, Unmeasureds.Doors, Unmeasureds.EscapeWidth,
+        Unmeasureds.Handrail, Unmeasureds.Guarding, Unmeasureds.EndLandings, Unmeasureds.Doors, Unmeasureds.EscapeWidth,
         Unmeasureds.Lighting, Unmeasureds.NosingEdge, Unmeasureds.LevelTreads, Unmeasureds.External, Unmeasureds.CategoryGoing, Unmeasureds.Winders,
     ];
 

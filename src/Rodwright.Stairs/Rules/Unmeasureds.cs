@@ -3,8 +3,6 @@ namespace Rodwright.Stairs.Rules;
 /// <summary>The rules this version does not measure, each with the reason a report gives.</summary>
 internal static class Unmeasureds
 {
-    public static Rule Headroom { get; } = new UnmeasuredRule("headroom", "headroom", "the well and what hangs over the stair are not in the job: measure it in the house");
-
     public static Rule Handrail { get; } = new UnmeasuredRule("handrail", "handrails", "handrails are not set out yet: check sides and height by hand");
 
     public static Rule Guarding { get; } = new UnmeasuredRule("guarding", "guarding and its openings", "the balustrade is not set out yet: check height and gaps by hand");

@@ -22,6 +22,7 @@ internal static class StairJson
             json.WriteStartObject();
             json.WriteString("title", stair.Job.Title);
             Steps(json, stair.Plan);
+            SurveyJson.Write(json, stair);
             RiserLines(json, stair.Plan);
             Tapered(json, stair.Plan);
             Turns(json, stair.Plan);

@@ -16,6 +16,7 @@ internal static class SummaryText
         Turn(to, plan);
         Strings(to, stair);
         Newels(to, stair);
+        SurveyText.Write(to, stair);
         to.WriteLine();
         FindingText.Write(to, path, stair.Findings);
         to.WriteLine(stair.Findings.IsEmpty ? "  Nothing found." : $"  {stair.Findings.Length} finding{(stair.Findings.Length == 1 ? "" : "s")}.");

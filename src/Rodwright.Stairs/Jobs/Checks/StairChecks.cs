@@ -18,13 +18,17 @@ internal static class StairChecks
     /// <summary>Less clear width than this is no stair; times the model scale, mm.</summary>
     private const double LeastClear = 200;
 
+    /// <summary>The fields the height is worked out from.</summary>
+    public static ImmutableArray<string> Height { get; } = ["survey.floorToFloor", "survey.tolerance", "survey.lowerFinish", "survey.upperFinish"];
+
     public static ImmutableArray<JobCheck> All { get; } =
     [
         new(JobCodes.ReadingsDisagree, "survey.floorToFloor", ["survey.floorToFloor", "survey.tolerance"], Disagree),
         new(JobCodes.Readings, "survey.floorToFloor", ["survey.floorToFloor", "survey.tolerance"], Several) { Severity = Severity.Note },
+        new(JobCodes.Finishes, "survey.upperFinish", Height, Finishes),
         new(JobCodes.NoSteps, "layout.sequence", ["layout.sequence"], NoSteps),
         new(JobCodes.TooManySteps, "layout.sequence", ["layout.sequence"], TooManySteps),
-        new(JobCodes.Rise, "survey.floorToFloor", ["survey.floorToFloor", "survey.tolerance", "layout.sequence", "modelScale"], Rise),
+        new(JobCodes.Rise, "survey.floorToFloor", [.. Height, "layout.sequence", "modelScale"], Rise),
         new(JobCodes.Width, "width", ["width", "sides", "layout", "modelScale", "practice.wallString.thickness", "practice.newelString.thickness"], Width),
     ];
 
@@ -33,8 +37,12 @@ internal static class StairChecks
         "measure again from the finished floors; if the floors really differ, give the reading where the stair lands or raise survey.tolerance");
 
     private static Pinch? Several(Job job) => job.Survey.FloorToFloor.Length < 2 || job.Survey.Spread > job.Survey.Tolerance ? null : new(
-        $"{job.Survey.FloorToFloor.Length} readings, {Mm(job.Survey.Spread)} apart; the work is set out to their mean, {Mm(job.Survey.Height)}",
+        $"{job.Survey.FloorToFloor.Length} readings, {Mm(job.Survey.Spread)} apart; the work is set out to their mean, {Mm(job.Survey.FloorToFloor.Average())}",
         "give one reading to work to that alone");
+
+    private static Pinch? Finishes(Job job) => job.Survey.FloorToFloor.IsEmpty || job.Survey.Height > 0 ? null : new(
+        $"the floors still to come, {Mm(job.Survey.LowerFinish)} below and {Mm(job.Survey.UpperFinish)} above, leave no height between them",
+        "what is still to come on the lower floor takes from the height, on the upper floor it adds; look at the signs");
 
     private static Pinch? NoSteps(Job job) => job.Layout.Risers > 1 ? null : new(
         "the sequence has no steps at all: zero risers cannot be set out", "give a flight at least one going, or add a turn");
@@ -45,7 +53,7 @@ internal static class StairChecks
     /// <summary>Whether there is a rise to compare with: not without steps, with too many of them, with readings that disagree, or when it is refused itself.</summary>
     public static bool HasRise(Job job) => IsShared(job) && Rise(job) is null;
 
-    private static bool IsShared(Job job) => NoSteps(job) is null && TooManySteps(job) is null && Disagree(job) is null;
+    private static bool IsShared(Job job) => NoSteps(job) is null && TooManySteps(job) is null && Disagree(job) is null && Finishes(job) is null;
 
     private static Pinch? Rise(Job job)
     {

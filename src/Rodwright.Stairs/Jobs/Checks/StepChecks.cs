@@ -7,7 +7,7 @@ namespace Rodwright.Stairs.Jobs.Checks;
 /// <summary>Treads, risers and wedges against rise and going.</summary>
 internal static class StepChecks
 {
-    private static readonly ImmutableArray<string> Rise = ["survey", "layout.sequence", "modelScale"];
+    private static readonly ImmutableArray<string> Rise = [.. StairChecks.Height, "layout.sequence", "modelScale"];
 
     public static ImmutableArray<JobCheck> All { get; } =
     [

@@ -24,12 +24,7 @@ public static class JobFields
         new ChoiceField<Job>("regulation", "regulation", [.. RegulationCatalogue.All.Select(r => r.Id)], JobCodes.Regulation, "regulation",
             "the table the stair is judged by; a job keeps the edition it was made under", j => j.Regulation, (j, v) => j with { Regulation = v }, required: true),
         new GroupField<Job, Survey>("survey", "survey", "what was measured in the house", j => j.Survey, (j, v) => j with { Survey = v },
-        [
-            new ReadingsField<Survey>("floorToFloor", "height from finished floor to finished floor", new(100, 20000, "mm"), 20,
-                "one reading, or several taken at different places", s => s.FloorToFloor, (s, v) => s with { FloorToFloor = v }),
-            new NumberField<Survey>("tolerance", "how far readings of one thing may lie apart", new(0, 100, "mm"),
-                "common practice; beyond it the job is refused, never averaged in silence", s => s.Tolerance, (s, v) => s with { Tolerance = v }),
-        ], required: true),
+            SurveyFields.All, required: true),
         new GroupField<Job, Layout>("layout", "layout", "hand, flights and turns", j => j.Layout, (j, v) => j with { Layout = v },
         [
             new ChoiceField<Layout>("hand", "hand", Hands, JobCodes.Hand, "hand",

@@ -67,6 +67,7 @@ internal static class PracticeFields
         Size<Practice>("nosingPiece", "nosing piece, front to back", 10, 300, "of a landing or the upper floor", p => p.NosingPiece, (p, v) => p with { NosingPiece = v }),
         Size<Practice>("glueStrip", "widest strip for glued-up treads", 40, 600, Common, p => p.GlueStrip, (p, v) => p with { GlueStrip = v }),
         Size<Practice>("riserEnd", "least thickness of a tapered riser's end", 0.5, 20, "at full depth of its housing", p => p.RiserEnd, (p, v) => p with { RiserEnd = v }),
+        Size<Practice>("scribing", "scribing allowance of a wall string", 0, 60, "what may be taken off its back, or hidden behind a cover mould, where the wall is not true; common practice", p => p.Scribing, (p, v) => p with { Scribing = v }),
         new TextField<Practice>("timber", "timber", 40, "of strings, treads and newels, as on the parts list", p => p.Timber, (p, v) => p with { Timber = v }),
         new TextField<Practice>("riserMaterial", "material of the risers", 40, "as on the parts list", p => p.RiserMaterial, (p, v) => p with { RiserMaterial = v }),
     ];

@@ -3,10 +3,11 @@ using System.Text.Json;
 
 namespace Rodwright.Stairs.Jobs.Fields;
 
-/// <summary>One or several readings of one length: a number, or a list of numbers.</summary>
+/// <summary>One or several readings of one thing: a number, or a list of numbers.</summary>
 internal sealed class ReadingsField<T>(
-    string name, string label, NumberRule rule, int most, string source, Func<T, ImmutableArray<double>> get, Func<T, ImmutableArray<double>, T> set)
-    : Field<T>(name, label, source, required: true) where T : class
+    string name, string label, NumberRule rule, int most, string source, Func<T, ImmutableArray<double>> get, Func<T, ImmutableArray<double>, T> set,
+    bool required = true)
+    : Field<T>(name, label, source, required) where T : class
 {
     public override T Read(JobReading reading, JsonElement json, string path, T owner)
     {
@@ -17,7 +18,7 @@ internal sealed class ReadingsField<T>(
         if (count == 0 || count > most)
         {
             if (count == 0) reading.Refuse(JobCodes.NoReadings, path, "the list of readings is empty", hint);
-            else reading.Refuse(JobCodes.TooManyReadings, path, $"{count} readings were given; at most {most} are taken", "keep the readings taken on the finished floors");
+            else reading.Refuse(JobCodes.TooManyReadings, path, $"{count} readings were given; at most {most} are taken", "keep those that were taken with care");
             return owner;
         }
         var readings = ImmutableArray.CreateBuilder<double>(count);
@@ -28,6 +29,7 @@ internal sealed class ReadingsField<T>(
 
     public override void Write(Utf8JsonWriter json, T owner)
     {
+        if (!Required && get(owner).IsEmpty) return;
         json.WriteStartArray(Name);
         foreach (var value in get(owner)) json.WriteNumberValue(value);
         json.WriteEndArray();
@@ -51,7 +53,7 @@ internal sealed class ReadingsField<T>(
     }
 
     public override IEnumerable<FieldDescription> Describe(string path, T defaults) =>
-        [new(path, Label, rule.Unit, rule.Least, rule.Most, null, [], true, Source)];
+        [new(path, Label, rule.Unit, rule.Least, rule.Most, null, [], Required, Source)];
 
     private void WriteReading(Utf8JsonWriter json)
     {

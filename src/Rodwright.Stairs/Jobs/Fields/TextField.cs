@@ -26,12 +26,18 @@ internal sealed class TextField<T>(
     {
         json.WriteStartObject();
         WriteWords(json);
+        WriteSchemaOfText(json);
+        if (!Required) json.WriteString("default", get(defaults));
+        json.WriteEndObject();
+    }
+
+    /// <summary>Writes what the schema asks of the text alone.</summary>
+    internal void WriteSchemaOfText(Utf8JsonWriter json)
+    {
         json.WriteString("type", "string");
         json.WriteNumber("minLength", 1);
         json.WriteNumber("maxLength", longest);
         json.WriteString("pattern", @"^[^\u0000-\u001f\u007f-\u009f\u2028\u2029]*[^\s\u0000-\u001f\u007f-\u009f\u2028\u2029][^\u0000-\u001f\u007f-\u009f\u2028\u2029]*$");
-        if (!Required) json.WriteString("default", get(defaults));
-        json.WriteEndObject();
     }
 
     public override IEnumerable<FieldDescription> Describe(string path, T defaults) =>

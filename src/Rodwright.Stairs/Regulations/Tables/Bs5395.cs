@@ -32,7 +32,7 @@ internal static class Bs5395
             new("winders", NarrowStraightRule.Instance, Limit.None, Memory, "clause not read", Weight.Advice),
             new("winders", NarrowTreadWidthRule.Instance, Limit.None, Memory, "clause not read", Weight.Advice),
             NotChecked("winders", Unmeasureds.Winders, Memory, "clause not read"),
-            NotChecked("headroom", Unmeasureds.Headroom, Memory, "clause not read"),
+            new("headroom", HeadroomRule.Instance, Limit.None, Memory, "clause not read", Weight.Advice),
             NotChecked("Table 1", Unmeasureds.Handrail, TextSeen, "handrail 900 to 1000 high"),
             NotChecked("landings", Unmeasureds.EndLandings, Memory, "clause not read"),
             NotChecked("guarding", Unmeasureds.Guarding, Memory, "clause not read"),

@@ -41,7 +41,18 @@ internal static class England2013Private
             new("1.20", LandingRule.Instance, Limit.AtLeastClearWidth, Secondary, "width and length at least the smallest width of the flight", Weight.Limit),
             NotChecked("1.5", Unmeasureds.LevelTreads, Secondary, "treads level"),
             NotChecked("Table 1.1 note 2", Unmeasureds.External, TextSeen, "going of each step should be a minimum of 280mm"),
-            NotChecked("1.11-1.13", Unmeasureds.Headroom, Secondary, "2000 from the pitch line and floors"),
+            new("1.11-1.12, Diagram 1.3", HeadroomRule.Instance, Limit.AtLeast(2000), Secondary, "2000 over the whole length and width, from the pitch line and floors", Weight.Limit)
+            {
+                Except = plan => HeadroomRule.OnlyUnderSlope(plan, 2000 * plan.Job.ModelScale) ? "2000 cannot be had under the sloping roof: 1.13 is judged" : null,
+            },
+            new("1.13, Diagram 1.4", HeadroomMiddleRule.Instance, Limit.AtLeast(1900), Secondary, "loft conversion, where 2000 cannot be had: 1900 at the centre of the stair's width", Weight.Limit)
+            {
+                Except = plan => HeadroomRule.OnlyUnderSlope(plan, 2000 * plan.Job.ModelScale) ? null : "only where 2000 cannot be had under a sloping roof",
+            },
+            new("1.13, Diagram 1.4", HeadroomSideRule.Instance, Limit.AtLeast(1800), Memory, "loft conversion, where 2000 cannot be had: 1800 at the side of the stair", Weight.Advice)
+            {
+                Except = plan => HeadroomRule.OnlyUnderSlope(plan, 2000 * plan.Job.ModelScale) ? null : "only where 2000 cannot be had under a sloping roof",
+            },
             NotChecked("1.14-1.17", Unmeasureds.EscapeWidth, Secondary, "no least width here; Approved Documents B and M may ask for one"),
             NotChecked("1.20-1.21", Unmeasureds.EndLandings, Secondary, "a level landing at top and bottom, as wide and long as the flight is wide"),
             NotChecked("1.22-1.24", Unmeasureds.Doors, TextSeen, "400 clear at a door over a bottom landing"),

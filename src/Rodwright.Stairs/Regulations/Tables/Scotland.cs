@@ -44,7 +44,7 @@ internal static class Scotland
             new("4.3.3 (2007)", ClearWidthRule.Instance, Limit.AtLeast(600), TextSeen, "600 where it serves only sanitary accommodation or one room", Weight.Advice),
             new("S3.19", LandingRule.Instance, Limit.AtLeast(900), TextSeen, "in a dwelling, the length may reduce to at least 900mm", Weight.Limit),
             NotChecked("S3.2, diagram", Unmeasureds.CategoryGoing, TextSeen, "not more than maximum for stair category"),
-            NotChecked("4.3", Unmeasureds.Headroom, Memory, "2000"),
+            new("4.3", HeadroomRule.Instance, Limit.AtLeast(2000), Memory, "2000", Weight.Advice),
             NotChecked("S3.19", Unmeasureds.EndLandings, TextSeen, "a landing at top and bottom, 900 long in a dwelling"),
             NotChecked("S3.19c", Unmeasureds.Doors, TextSeen, "400 clear across the landing at a door"),
             NotChecked("S3.20, 4.3.14", Unmeasureds.Handrail, TextSeen, "rise above 600: one side is enough on a private stair between storeys"),

@@ -38,7 +38,7 @@ internal static class UsaIrc2021
             new("R311.7.1", ClearWidthRule.Instance, Limit.AtLeast(36 * Inch, "36 in"), TextSeen, "clear width at least 36 in above the handrail", Weight.Limit),
             new("R311.7.6", LandingRule.Instance, Limit.AtLeastClearWidth, TextSeen, "landing at least as wide as the flight", Weight.Limit),
             new("R311.7.6", LandingRule.Instance, Limit.AtLeast(36 * Inch, "36 in"), TextSeen, "depth in the direction of travel at least 36 in", Weight.Limit),
-            NotChecked("R311.7.2", Unmeasureds.Headroom, TextSeen, "6 ft 8 in from the sloped line of the nosings"),
+            new("R311.7.2", HeadroomRule.Instance, Limit.AtLeast(80 * Inch, "6 ft 8 in"), TextSeen, "6 ft 8 in from the sloped line of the nosings", Weight.Limit),
             NotChecked("R311.7.1", Unmeasureds.EscapeWidth, TextSeen, "31½ in below one handrail, 27 in between two"),
             NotChecked("R311.7.5.3", Unmeasureds.NosingEdge, TextSeen, "radius at most 9/16 in, bevel at most ½ in"),
             NotChecked("R311.7.6", Unmeasureds.EndLandings, TextSeen, "a floor or landing at top and bottom"),
