@@ -9,7 +9,7 @@ namespace Rodwright.Stairs.Proposals;
 public sealed record RejectedFamily(Family Family, string DecidedBy, ImmutableArray<Relaxation> Helps)
 {
     /// <summary>What would help, in one sentence.</summary>
-    public string WouldHelp => Helps.IsEmpty ? "no single change lets it in" : string.Join("; or ", Helps.Select(h => h.Words));
+    public string WouldHelp => Helps.IsEmpty ? "no change of house or newel that was tried lets it in" : string.Join("; or ", Helps.Select(h => h.Words));
 }
 
 /// <summary>One change that lets a family in.</summary>

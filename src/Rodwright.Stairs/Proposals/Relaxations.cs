@@ -56,6 +56,49 @@ internal static class Relaxations
 
     private static string Exact(double slope) => Geometry.Number.Print(Geometry.Angle.OfPitch(slope, 1).Degrees, 2) + "°";
 
+    /// <summary>
+    /// The house changed in several ways at once, each by as little as does it: for a candidate that only fails in what the house allows. Null when 2 m more every way does not do.
+    /// </summary>
+    public static Relaxation? Together(Brief brief, Regulation table, ReadOnlySpan<double> over, Candidate c)
+    {
+        (Bound Bound, string Words)[] ways =
+        [
+            (Bound.WellLength, "more well"), (Bound.WellWidth, "more width of well"), (Bound.RoomLength, "more room along the wall"), (Bound.RoomWidth, "more room out from the wall"),
+        ];
+        // Whole steps and level lines across a turn may ask for a little more than boxes tell, and of the well both ways.
+        var by = new double[ways.Length];
+        var first = 0;
+        for (var i = 0; i < by.Length; i++)
+        {
+            by[i] = Math.Min(MostMoved, Math.Ceiling(over[(int)ways[i].Bound]) + 400);
+            if (over[(int)ways[i].Bound] > over[(int)ways[first].Bound]) first = i;
+        }
+        if (!Holds()) return null;
+        for (var i = 0; i < by.Length; i++)
+        {
+            var (low, high) = (0.0, by[i]);
+            while (low < high)
+            {
+                by[i] = Math.Floor((low + high) / 2);
+                if (Holds()) high = by[i];
+                else low = by[i] + 1;
+            }
+            by[i] = high;
+        }
+        var words = ways.Select((w, i) => (w.Words, By: by[i])).Where(w => w.By > 0).Select(w => $"{Mm(w.By)} {w.Words}").ToList();
+        return new(ways[first].Bound, by[first], string.Join(", ", words) + (words.Count > 1 ? ", all together" : "") + $", for {Stair(c, brief)}");
+
+        bool Holds()
+        {
+            var changed = brief;
+            if (by[0] > 0) changed = Well(changed, w => w with { Length = Longer(w.Length, by[0]) }, by[0]) ?? changed;
+            if (by[1] > 0) changed = Well(changed, w => w with { Width = Longer(w.Width, by[1]) }, 0) ?? changed;
+            if (by[2] > 0) changed = Wall(changed, brief.Survey.Place.Wall - 1, by[2]) ?? changed;
+            if (by[3] > 0) changed = Wall(changed, brief.Survey.Place.Wall, by[3]) ?? changed;
+            return FullCheck.Of(c.Job(changed, brief.Wishes?.Hand ?? Hand.Left), table).Against is null;
+        }
+    }
+
     private static string Number(double value) => Geometry.Number.Print(value);
 
     private static Readings Longer(Readings readings, double by) => new([.. readings.Values.Select(v => v + by)]);
