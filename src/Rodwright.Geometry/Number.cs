@@ -12,7 +12,7 @@ public static class Number
         Span<char> digits = stackalloc char[Longest];
         return TryPrint(value, decimals, digits, out var count)
             ? new(digits[..count])
-            : Clean(Math.Round(value, decimals, MidpointRounding.AwayFromZero)).ToString(Format(decimals, '#'), CultureInfo.InvariantCulture);
+            : Clean(Rounded(value, decimals)).ToString(Format(decimals, '#'), CultureInfo.InvariantCulture);
     }
 
     /// <summary>Appends what <see cref="Print"/> prints, without making a string of it: for writers of many numbers.</summary>
@@ -25,7 +25,7 @@ public static class Number
 
     /// <summary>Prints with exactly <paramref name="decimals"/> decimals, so that columns line up; never "-0".</summary>
     public static string Fixed(double value, int decimals) =>
-        Clean(Math.Round(value, decimals, MidpointRounding.AwayFromZero)).ToString(Format(decimals, '0'), CultureInfo.InvariantCulture);
+        Clean(Rounded(value, decimals)).ToString(Format(decimals, '0'), CultureInfo.InvariantCulture);
 
     /// <summary>Prints so that reading gives the same double again.</summary>
     public static string Exact(double value) => Clean(value).ToString("R", CultureInfo.InvariantCulture);
@@ -38,7 +38,7 @@ public static class Number
         count = 0;
         var power = decimals switch { 0 => 1, 1 => 10, 2 => 100, 3 => 1000, _ => 0 };
         if (power == 0 || !(Math.Abs(value) < 1e9)) return false;
-        var units = (long)Math.Round(value * power, MidpointRounding.AwayFromZero);
+        var units = (long)Math.Round(value * power + Math.CopySign(Tie, value), MidpointRounding.AwayFromZero);
         if (units < 0) digits[count++] = '-';
         var (whole, rest) = Math.DivRem(Math.Abs(units), power);
         whole.TryFormat(digits[count..], out var written, provider: CultureInfo.InvariantCulture);
@@ -52,6 +52,12 @@ public static class Number
         }
         return true;
     }
+
+    // What should lie half way between two printed numbers, and misses it by the noise of its last binary digits, is rounded as if it did not:
+    // 168.9 + 20 × 168.9 / 240 is 182.975, and prints as 182.98. In units of the last digit printed.
+    private const double Tie = 1e-7;
+
+    private static double Rounded(double value, int decimals) => Math.Round(value + Math.CopySign(Tie * Math.Pow(10, -decimals), value), decimals, MidpointRounding.AwayFromZero);
 
     private static double Clean(double value) => value == 0 ? 0 : value; // also turns -0 into 0
 

@@ -19,6 +19,9 @@ public class NumberTests
     [InlineData(2.675, 2, "2.68")]
     [InlineData(1234567.25, 2, "1234567.25")]
     [InlineData(0.1 + 0.2, 6, "0.3")]
+    [InlineData(182.97499999999997, 2, "182.98")]
+    [InlineData(-182.97499999999997, 2, "-182.98")]
+    [InlineData(182.9749, 2, "182.97")]
     public void Printed_with_at_most_so_many_decimals(double value, int decimals, string printed) => Assert.Equal(printed, Number.Print(value, decimals));
 
     [Fact]

@@ -22,6 +22,9 @@ public static class PlanSheets
     {
         var lines = PlanMarks.Draw(view, place);
         var figures = PlanFigures.Draw(view, place, lettering);
+        // What lies above is drawn as far as the plan goes; the room has a sheet of its own.
+        if (view.Stair.Job.Survey.HasOverhead && new RoomView(view.Stair) is var inRoom)
+            lines = [.. lines, new ClipMark(place.Map(view.Bounds), [.. RoomMarks.Well(inRoom, place), .. RoomMarks.Slopes(inRoom, place, view.Bounds)])];
         return [.. lines, .. figures, .. PlanLabels.Draw(view, place, lettering, [.. lines, .. figures], room)];
     }
 

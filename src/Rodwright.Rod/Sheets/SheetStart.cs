@@ -67,10 +67,11 @@ public sealed record SheetStart
     /// <param name="rod">Job, paper, scale, date.</param>
     /// <param name="words">Names and piece.</param>
     /// <param name="need">What the drawing needs, for a lettering.</param>
-    public static SheetStart For(RodJob rod, SheetWords words, Func<SheetLettering, ViewNeed> need)
+    /// <param name="finer">Whether scales between the usual ones may be taken: for pictures of a room, which nothing is measured off.</param>
+    public static SheetStart For(RodJob rod, SheetWords words, Func<SheetLettering, ViewNeed> need, bool finer = false)
     {
         SheetStart? last = null;
-        foreach (var scale in SheetScales.From(rod.Style.Scale))
+        foreach (var scale in finer ? SheetScales.RoomFrom(rod.Style.Scale) : SheetScales.From(rod.Style.Scale))
         {
             last = At(rod, words, need, scale);
             if (last.Fits) return last;

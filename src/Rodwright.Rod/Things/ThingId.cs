@@ -40,6 +40,12 @@ public static class ThingId
     /// <summary>Level of the upper floor.</summary>
     public const string UpperFloor = "upper-floor";
 
+    /// <summary>The well in the upper floor.</summary>
+    public const string Well = "well";
+
+    /// <summary>A sloping ceiling.</summary>
+    public const string Ceiling = "ceiling";
+
     /// <summary>Width over the strings.</summary>
     public const string Width = "width";
 

@@ -40,13 +40,15 @@ public sealed record WellLonger(int Edge, Point2 From, Point2 To, double By)
 
     private static int Nearest(ImmutableArray<Point2> well, Point2 p)
     {
-        var (best, off) = (0, double.PositiveInfinity);
+        var (best, off, beyond) = (0, double.PositiveInfinity, 0.0);
         for (var i = 0; i < well.Length; i++)
         {
             var (a, b) = (well[i], well[(i + 1) % well.Length]);
             var along = Math.Clamp((p - a).Dot((b - a).Unit), 0, a.DistanceTo(b));
-            var distance = p.DistanceTo(a + along * (b - a).Unit);
-            if (distance < off) (best, off) = (i, distance);
+            var (distance, outward) = (p.DistanceTo(a + along * (b - a).Unit), -Side(well, i).LeftOf(p));
+            // Off a corner two edges are equally near: the one it lies further beyond, whichever comes first.
+            if (distance > off + 1e-6 || distance > off - 1e-6 && outward <= beyond) continue;
+            (best, off, beyond) = (i, distance, outward);
         }
         return best;
     }

@@ -15,7 +15,7 @@ public sealed class HeadroomRule : Rule
     public static HeadroomRule Instance { get; } = new();
 
     /// <inheritdoc/>
-    public override string Nothing => "nothing above the stair was measured: give the well and its trimmer (survey.well), and any sloping ceiling (survey.ceilings)";
+    public override string Nothing => "not measured yet: give the well and its trimmer (survey.well), and any sloping ceiling (survey.ceilings)";
 
     /// <inheritdoc/>
     public override IEnumerable<Measurement> Measure(StairPlan plan) =>

@@ -8,7 +8,7 @@ namespace Rodwright.Stairs.Surveys;
 /// <summary>
 /// Worst cases over the accuracies of readings. Every quantity judged here is monotone in each reading by itself: height, rise and pitch grow with the floor-to-floor height; the clearance
 /// under the trimmer grows with height and well and falls with the trimmer's depth; the clearance under one ceiling at one place is linear in its heights, and a least of such is least at a
-/// corner of their box. So the corners of the box of readings hold the worst case exactly: ceilings are tried at all their corners, all else at the end that is worse.
+/// corner of their box. A wall that moves the stair in its room moves every edge above it one way or the other at a steady rate. So the corners of the box of readings hold the worst case exactly: ceilings and walls are tried at all their corners, all else at the end that is worse.
 /// </summary>
 public static class Certain
 {
@@ -21,20 +21,24 @@ public static class Certain
     /// <param name="limit">In words; empty for information alone.</param>
     /// <param name="unit">mm or degrees.</param>
     /// <param name="allCorners">True for a quantity that is convex in its readings, not monotone: its greatest lies at a corner all the same, its least may lie between them.</param>
+    /// <param name="tiesHigh">Whether a reading that changes nothing by itself is worse at its larger end: a larger well shows more of a ceiling, where it shows less of the floor.</param>
     public static Certainty? Of(string what, Survey survey, IEnumerable<SurveyReading> readings, Func<Survey, double?> quantity, LimitRange range, string limit, string unit = "mm",
-        bool allCorners = false)
+        bool allCorners = false, bool tiesHigh = false)
     {
         if (quantity(survey) is not { } value) return null;
         var able = readings.Where(r => r.High > r.Low).ToImmutableArray();
         var alone = able.Select(r => (Reading: r, Low: quantity(r.Put(survey, r.Low)) ?? value, High: quantity(r.Put(survey, r.High)) ?? value)).ToImmutableArray();
         var (low, high) = (value, value);
-        var corners = able.Where(r => allCorners || IsCornered(r)).ToImmutableArray();
+        var corners = alone.Where(a => allCorners || IsCornered(a.Reading, Math.Max(Math.Abs(a.Low - value), Math.Abs(a.High - value)))).Select(a => a.Reading).ToImmutableArray();
         foreach (var worst in new[] { true, false })
         {
             var moved = survey;
-            // A reading that changes nothing by itself may once the others have moved: the smaller end is then the worse (a smaller well).
             foreach (var (reading, atLow, atHigh) in alone.Where(a => !corners.Contains(a.Reading)))
-                moved = reading.Put(moved, (atLow <= atHigh) == worst ? reading.Low : reading.High);
+            {
+                // A reading that changes nothing by itself may once the others have moved.
+                var lowIsWorse = Math.Abs(atLow - atHigh) < 1e-9 ? !tiesHigh : atLow < atHigh;
+                moved = reading.Put(moved, lowIsWorse == worst ? reading.Low : reading.High);
+            }
             for (var mask = 0; mask < 1 << corners.Length; mask++)
             {
                 var tried = moved;
@@ -49,5 +53,7 @@ public static class Certain
         return new(what, value, low, high, range, limit, unit, verdict, decides);
     }
 
-    private static bool IsCornered(SurveyReading reading) => reading.Path.StartsWith("survey.ceilings", StringComparison.Ordinal);
+    /// <summary>Heights of a ceiling always; of the walls those that move the stair in the room at all.</summary>
+    private static bool IsCornered(SurveyReading reading, double changes) => reading.Path.StartsWith("survey.ceilings", StringComparison.Ordinal)
+        || reading.Path.StartsWith("survey.walls", StringComparison.Ordinal) && changes > 1e-9;
 }

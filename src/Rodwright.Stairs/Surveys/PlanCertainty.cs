@@ -62,18 +62,25 @@ public static class PlanCertainty
     {
         if (HeadroomReport.Of(plan) is not { } report) yield break;
         var survey = plan.Job.Survey;
-        var clauses = plan.Regulation.Clauses.Where(c => c.Rule is HeadroomRule or HeadroomMiddleRule or HeadroomSideRule && c.Except(plan) is null).ToList();
+        // A clause passed over for a slope still limits what is level.
+        var clauses = plan.Regulation.Clauses.Where(c => c.Rule is HeadroomRule or HeadroomMiddleRule or HeadroomSideRule).ToList();
         foreach (var (clearance, middle) in report.Under.Select(c => (c, false)).Concat(report.InMiddle.Select(c => (c, true))))
         {
             var under = clearance.Under.Ceiling;
-            SurveyReading[] readings = [.. heights, .. under < 0 ? SurveyReading.WellOf(survey) : [.. Own(survey, under), .. SurveyReading.WellOf(survey).Where(r => r.Path != "survey.well.trimmer")]];
-            var judged = clauses.Where(c => c.Rule is HeadroomMiddleRule == middle && (c.Rule is HeadroomRule || clearance.Under is { Slopes: true, OverUpperFloor: true })).ToList();
+            SurveyReading[] readings =
+            [
+                .. heights, .. under < 0 ? SurveyReading.WellOf(survey) : [.. Own(survey, under), .. SurveyReading.WellOf(survey).Where(r => r.Path != "survey.well.trimmer")],
+                // A stair that stands in a corner of the room is moved by the walls that make the corner.
+                .. survey.Place.From is null ? SurveyReading.Walls(survey).Where(r => !r.Path.Contains("plumb", StringComparison.Ordinal)) : [],
+            ];
+            var slope = clearance.Under is { Slopes: true, OverUpperFloor: true };
+            var judged = clauses.Where(c => c.Rule is HeadroomMiddleRule == middle && (slope ? c.Except(plan) is null : c.Rule is HeadroomRule)).ToList();
             if (judged.Count == 0 && middle) continue;
             foreach (var clause in judged.DefaultIfEmpty(null))
             {
                 var range = clause?.Limit.On(plan, RuleUnit.Millimetres) ?? Free;
                 var limit = clause is null || range is { Least: null, Most: null } ? "" : clause.Limit.Words(clause.Rule, range);
-                yield return Certain.Of($"{(middle ? "headroom in the middle" : "headroom")} under {clearance.Under.Name}{(clause is null ? "" : $", {clause.Number}")}", survey, readings, s => Least(plan, s, under, middle), range, limit);
+                yield return Certain.Of($"{(middle ? "headroom in the middle" : "headroom")} under {clearance.Under.Name}{(clause is null ? "" : $", {clause.Number}")}", survey, readings, s => Least(plan, s, under, middle), range, limit, tiesHigh: under >= 0);
             }
         }
     }

@@ -11,7 +11,10 @@ public static class FieldGroups
     public static ImmutableArray<FieldGroup> All { get; } =
     [
         Group("Job", "title", "modelScale", "rodwright"),
-        Group("House", "survey.floorToFloor", "survey.tolerance"),
+        Group("House", "survey.floorToFloor", "survey.tolerance", "survey.lowerFinish", "survey.upperFinish"),
+        Under("Room", "survey.walls[]", "survey.well", "survey.ceilings[]", "survey.place"),
+        Under("Way in", "survey.wayIn[]"),
+        Under("How sure", "survey.accuracy"),
         Group("Layout", "layout.hand", "layout.sequence[].flight", "layout.sequence[].turn", "layout.sequence[].steps", "layout.sequence[].firstRiser",
             "layout.sequence[].lastRiser", "layout.sequence[].method", "sides.left", "sides.right"),
         Group("Sizes", "going", "width", "practice.nosing", "practice.margin", "practice.railHeight", "practice.newelAboveRail", "practice.topNewelDrop",
@@ -23,9 +26,13 @@ public static class FieldGroups
             "practice.treadWedge.runOn", "practice.riserWedge.length", "practice.riserWedge.thin", "practice.riserWedge.taper", "practice.riserWedge.runOn"),
         Group("Tenons", "practice.tenon.thickness", "practice.tenon.part", "practice.tenon.haunch", "practice.tenon.morticeClearance", "practice.tenon.between",
             "practice.tenon.least", "practice.tenon.peg", "practice.tenon.pegBack", "practice.tenon.draw"),
-        Group("Finish", "practice.easing", "practice.skirting", "practice.headLevel", "practice.floorBoards", "practice.packing"),
+        Group("Finish", "practice.easing", "practice.skirting", "practice.headLevel", "practice.floorBoards", "practice.packing", "practice.scribing"),
         Group("Regulation", "regulation"),
     ];
+
+    /// <summary>All fields of some groups or lists of the file.</summary>
+    private static FieldGroup Under(string name, params IEnumerable<string> paths) =>
+        new(name, [.. paths.SelectMany(p => JobFields.Descriptions.Where(d => d.Path.StartsWith(p + ".", StringComparison.Ordinal)))]);
 
     private static FieldGroup Group(string name, params ReadOnlySpan<string> paths)
     {

@@ -45,6 +45,7 @@ public static class JobEdits
         var (old, now) = (Tree(before), Tree(after));
         var differences = ImmutableArray.CreateBuilder<JobDifference>();
         var isSequenceTold = false;
+        var lists = new HashSet<string>();
         foreach (var field in JobFields.Descriptions)
         {
             if (field.Path.StartsWith(FieldChange.SequencePath, StringComparison.Ordinal))
@@ -52,6 +53,13 @@ public static class JobEdits
                 if (!isSequenceTold && !before.Layout.Sequence.SequenceEqual(after.Layout.Sequence))
                     differences.Add(new(FieldChange.SequencePath, "steps", "", SequenceWords.Of(before.Layout), SequenceWords.Of(after.Layout)));
                 isSequenceTold = true;
+                continue;
+            }
+            if (field.Path.IndexOf("[]", StringComparison.Ordinal) is > 0 and var items)
+            {
+                // Lists of things are told whole.
+                var list = field.Path[..items];
+                if (lists.Add(list) && !JsonNode.DeepEquals(At(old, list), At(now, list))) differences.Add(new(list, ListWords.NameOf(list), "", ListWords.Of(At(old, list), At(now, list)), ListWords.Of(At(now, list), At(old, list))));
                 continue;
             }
             var (was, becomes) = (At(old, field.Path), At(now, field.Path));

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Rodwright.Geometry;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Jobs.Changes;
@@ -25,12 +26,29 @@ public static class ScaleEdit
             if (parts.Count == 1) changes.Add(FieldChange.To(field.Path, Round(parts[0])));
             else if (parts.Count > 1) changes.Add(FieldChange.ToList(field.Path, parts.Select(Round)));
         }
+        foreach (var list in JobFields.Descriptions.Select(d => d.Path).Where(p => p.StartsWith("survey.", StringComparison.Ordinal) && p.Contains("[]", StringComparison.Ordinal)).Select(p => p[..p.IndexOf("[]", StringComparison.Ordinal)]).Append("survey.well.corners").Distinct())
+        {
+            if (JobEdits.At(JobEdits.Tree(job), list)?.DeepClone() is not { } node) continue;
+            changes.RemoveAll(c => c.Path == list);
+            changes.Add(new(list, Scaled(node, list).ToJsonString()));
+        }
         if (job.Layout.Turn is { } turn && (turn.FirstRiser ?? turn.LastRiser) is not null)
         {
             var scaled = turn with { FirstRiser = turn.FirstRiser is { } first ? Round(first * factor) : null, LastRiser = turn.LastRiser is { } last ? Round(last * factor) : null };
             changes.Add(FieldChange.ToSequence(job.Layout.Sequence.Select(item => item is Turn ? scaled : item)));
         }
         return new([.. changes], scale == 1 ? "full size" : $"a model at {Number.Print(scale, 3)} of full size");
+
+        // Numbers of fields in millimetres; angles and names stay as they are.
+        JsonNode Scaled(JsonNode node, string path) => node switch
+        {
+            JsonArray list => new JsonArray([.. list.Select(n => Scaled(n!.DeepClone(), IsLength(path) ? path : path + "[]"))]),
+            JsonObject group => new JsonObject(group.Select(f => KeyValuePair.Create<string, JsonNode?>(f.Key, Scaled(f.Value!.DeepClone(), path + "." + f.Key)))),
+            JsonValue value when IsLength(path) && value.TryGetValue<double>(out var number) => JsonValue.Create(Round(number * factor)),
+            _ => node,
+        };
+
+        static bool IsLength(string path) => JobFields.Descriptions.Any(d => d.Path == path && d.Unit == "mm");
 
         double Round(double value) => Math.Round(value, 2, MidpointRounding.AwayFromZero);
     }

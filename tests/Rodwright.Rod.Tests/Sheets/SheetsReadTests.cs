@@ -32,6 +32,16 @@ public sealed class SheetsReadTests
             if (Stair.SetOut(t.Item1).Value is not null) AssertReads(Rods.Of(t.Item1, t.Item2, t.Item3.Length > 0 ? t.Item3 : null));
         }, iter: 150);
 
+    [Fact]
+    public void Nothing_overlaps_anything_on_sheets_of_made_up_rooms() => Rooms.Jobs
+        .Select(Gen.OneOf("A4", "A3", "A2", "A1"), Gen.OneOf("", "1:10", "1:20"))
+        .Sample(t =>
+        {
+            if (Stair.SetOut(t.Item1).Value is null) return;
+            var rod = Rods.Of(t.Item1, t.Item2, t.Item3.Length > 0 ? t.Item3 : null);
+            AssertReads(rod, [.. RoomSheets.Make(rod), .. SectionSheets.Make(rod), .. PlanSheets.Make(rod)]);
+        }, iter: 100);
+
     [Theory, MemberData(nameof(Prints))]
     public void Sheets_have_names_of_their_own_and_drawings_that_fit(string name, string paper, string? scale)
     {
@@ -45,7 +55,12 @@ public sealed class SheetsReadTests
     private static void AssertReads(RodJob rod)
     {
         var sheets = StairSheets.Make(rod);
-        foreach (var sheet in Cover.Make(rod, sheets).Concat(sheets))
+        AssertReads(rod, [.. Cover.Make(rod, sheets), .. sheets]);
+    }
+
+    private static void AssertReads(RodJob rod, IEnumerable<Sheet> sheets)
+    {
+        foreach (var sheet in sheets)
         {
             var faults = SheetCheck.Overlaps(sheet);
             Assert.True(faults.Count == 0, $"{rod.Stair.Job.Title}, {sheet.Name} on {sheet.Paper.Name}: {string.Join("; ", faults.Select(f => $"{f.Message} at {f.Where.Centre}"))}");

@@ -11,6 +11,24 @@ public sealed class BadInputTests
     [Fact]
     public void The_job_that_is_spoilt_here_is_in_order() => Assert.Empty(JobFile.Read(GoodJob.Text).Findings);
 
+    [Fact]
+    public void The_survey_that_is_spoilt_here_is_in_order() => Assert.Empty(JobFile.Read(GoodSurvey.Text).Findings);
+
+    [Fact]
+    public void At_least_forty_kinds_of_bad_survey_are_told_apart()
+    {
+        Assert.True(BadSurveys.Fields.Count + BadSurveys.Contradictions.Count >= 60);
+        Assert.True(BadSurveys.Fields.Concat(BadSurveys.Contradictions).Select(b => (b.Code, b.Where.Replace("[0]", "", StringComparison.Ordinal))).Distinct().Count() >= 40);
+    }
+
+    [Fact]
+    public void Everything_wrong_with_a_survey_is_reported_at_once()
+    {
+        var text = GoodSurvey.With("\"across\": 1001", "\"across\": 1500").Replace("\"at\": 100", "\"at\": 3300").Replace(", \"width\": 1900", "")
+            .Replace("\"second\": { \"along\": 2000", "\"second\": { \"along\": 3600").Replace("\"widthOut\": 850, ", "").Replace("\"wall\": 1", "\"wall\": 9");
+        Assert.Equal(["RW1112", "RW1117", "RW1121", "RW1125", "RW1127", "RW1129"], JobFile.Read(text).Findings.Select(f => f.Code).Order());
+    }
+
     [Theory]
     [MemberData(nameof(Whats))]
     public void One_wrong_thing_gets_one_finding(string what)

@@ -14,7 +14,7 @@ internal static class BadInputs
         new("null instead of a job", "null", "RW1005", ""),
         Spoilt("an unknown field at the top", "\"going\": 225", "\"going\": 225, \"landlord\": 1", "RW1007", "landlord"),
         Spoilt("a misspelt optional field at the top", "\"modelScale\": 1", "\"modelscale\": 1", "RW1007", "modelscale"),
-        Spoilt("an unknown field in the survey", "\"tolerance\": 5", "\"tolerance\": 5, \"well\": 3", "RW1007", "survey.well"),
+        Spoilt("an unknown field in the survey", "\"tolerance\": 5", "\"tolerance\": 5, \"cellar\": 3", "RW1007", "survey.cellar"),
         Spoilt("an unknown field in the layout", "\"hand\": \"left\"", "\"hand\": \"left\", \"turns\": 1", "RW1007", "layout.turns"),
         Spoilt("an unknown field in a turn", "\"steps\": 3", "\"steps\": 3, \"angle\": 90", "RW1007", "layout.sequence[1].angle"),
         Spoilt("an unknown field in a flight", "{ \"flight\": 7 }", "{ \"flight\": 7, \"rise\": 200 }", "RW1007", "layout.sequence[2].rise"),
@@ -148,7 +148,7 @@ internal static class BadInputs
         Spoilt("a last riser just past the newel", "\"firstRiser\": 30", "\"lastRiser\": 66.9", "RW1069", "layout.sequence"),
     ];
 
-    public static IEnumerable<BadInput> All => [.. Texts, .. Fields, .. Contradictions];
+    public static IEnumerable<BadInput> All => [.. Texts, .. Fields, .. Contradictions, .. BadSurveys.Fields, .. BadSurveys.Contradictions];
 
     private static BadInput Spoilt(string what, string old, string now, string code, string where, string old2 = "", string now2 = "")
     {

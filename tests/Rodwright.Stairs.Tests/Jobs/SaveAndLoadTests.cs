@@ -24,6 +24,15 @@ public sealed class SaveAndLoadTests
     }, iter: 2000, seed: "0000KOIPe5G1");
 
     [Fact]
+    public void A_whole_survey_reads_back_as_it_was_written()
+    {
+        var job = JobFile.Read(GoodSurvey.Text).Value!;
+        Assert.Equal(job, JobFile.Read(JobFile.Write(job)).Value);
+        Assert.NotEqual(job, job with { Survey = job.Survey with { Walls = job.Survey.Walls.With(0, job.Survey.Walls[0] with { Name = "other" }) } });
+        Assert.Equal(2608, job.Survey.Height);
+    }
+
+    [Fact]
     public void Saving_again_gives_the_same_text() => Generated.Jobs.Sample(job =>
     {
         var text = JobFile.Write(job);

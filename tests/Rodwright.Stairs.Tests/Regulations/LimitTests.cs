@@ -4,6 +4,7 @@ using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
 using Rodwright.Stairs.Rules;
+using Rodwright.Stairs.Surveys;
 using Xunit;
 
 namespace Rodwright.Stairs.Tests.Regulations;
@@ -91,7 +92,16 @@ public sealed class LimitTests
             FlightRiseRule => flight with { Job = Height(value) },
             ClearWidthRule => flight with { ClearWidth = value },
             LandingRule => Landing(value, table),
+            // A level ceiling so far over the top nosing; a slope of 5 degrees across the stair, whose face is 32 from the wall and whose top nosing has its middle 415.5 from it.
+            HeadroomRule => flight with { Job = Under(Storey.Lower, 2600 + value, 0) },
+            HeadroomMiddleRule => flight with { Job = Under(Storey.Upper, value - 415.5 * Angle.FromDegrees(5).Tangent, 5) },
+            HeadroomSideRule => flight with { Job = Under(Storey.Upper, value - 32 * Angle.FromDegrees(5).Tangent, 5) },
             _ => throw new ArgumentOutOfRangeException(nameof(rule), rule.Id, "say how to make a stair for this rule"),
+        };
+
+        Job Under(Storey storey, double height, double pitch) => flight.Job with
+        {
+            Survey = flight.Job.Survey with { Ceilings = [new() { Storey = storey, First = new() { Height = Readings.Of(height) }, Second = new() { Out = 1000 }, Pitch = pitch }] },
         };
 
         Job Height(double height) => flight.Job with { Survey = new() { FloorToFloor = [height] } };

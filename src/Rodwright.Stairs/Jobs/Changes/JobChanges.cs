@@ -54,7 +54,14 @@ public static class JobChanges
         JsonNode? at = tree;
         foreach (var step in steps[..^1])
         {
-            at = At(at, step);
+            var next = At(at, step);
+            // A group that may be left out is there as soon as something is put into it.
+            if (next is null && at is JsonObject owner && step.Name is { } group && IsKnown(path))
+            {
+                if (remove) return true;
+                owner.Add(group, next = new JsonObject());
+            }
+            at = next;
             if (at is null) return false;
         }
         switch (at)
@@ -71,6 +78,8 @@ public static class JobChanges
                 return false;
         }
     }
+
+    private static bool IsKnown(string path) => Fields.JobFields.Descriptions.Any(d => d.Path == path);
 
     private static JsonNode? At(JsonNode? node, Step step) => (node, step.Name) switch
     {

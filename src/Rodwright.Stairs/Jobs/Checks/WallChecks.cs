@@ -52,7 +52,7 @@ internal static class WallChecks
         check.Refuse(wall.Length.IsGiven && opening.At + opening.Width > wall.Length.Most + check.Survey.Tolerance, JobCodes.OpeningPastWall, at,
             $"the {opening.Words} runs from {Mm(opening.At)} to {Mm(opening.At + opening.Width)}, past the end of the wall, {Mm(wall.Length.Mean)}", "measure from the beginning of the wall, the end that is met first going up", $"survey.walls[{i}].length");
         check.Refuse(opening.Head <= opening.Sill, JobCodes.OpeningHead, at + ".head", $"the head of the {opening.Words}, {Mm(opening.Head)}, is not above its sill, {Mm(opening.Sill)}", "both are measured up from the lower finished floor", at + ".sill");
-        check.Refuse(opening is { Kind: OpeningKind.Door, Sill: > 400 }, JobCodes.DoorSill, at + ".sill", $"the {opening.Words} has a sill of {Mm(opening.Sill)}: nobody steps over that", "make it a window, or give the height of its threshold");
+        check.Refuse(opening is { Kind: OpeningKind.Door, Sill: > 400 }, JobCodes.DoorSill, at + ".sill", $"the {opening.Words} has a sill of {Mm(opening.Sill)}: nobody steps over that", "make it a window, or give the height of its threshold", at + ".kind");
         for (var k = 0; k < j; k++)
         {
             var other = wall.Openings[k];
