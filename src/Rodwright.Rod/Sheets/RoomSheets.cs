@@ -67,7 +67,7 @@ public static class RoomSheets
             else if (!last) Say("taken as square", wall.To, 2);
             foreach (var opening in wall.Run.Openings) Say(opening.Words, wall.At(opening.At + opening.Width / 2), 2);
         }
-        if (view.Well is { } well) Say("edge of the well", well.Edge(0).From.Towards(well.Edge(0).To, 0.5), 1.5);
+        if (view.Well is { } well) Say("edge of the well", Free(view, well), 1.5);
         foreach (var above in view.Report.Headroom?.Above ?? [])
             if (view.Contour(above, view.Report.HeadroomWanted ?? 2000, view.Bounds) is { } contour) Say($"{above.Name} {Number.Print(view.Report.HeadroomWanted ?? 2000, 0)} high", contour.A.Towards(contour.B, 0.3), 1.5);
         Say("up", view.Stair.Plan.Riser(1).Walking, 2);
@@ -78,6 +78,10 @@ public static class RoomSheets
             if (placer.Place(words, place.Map(near), lettering.Words, gap: gap) is { } label) marks.AddRange(label.Marks.Select(m => m is TextMark text ? text with { Knockout = true } : m));
         }
     }
+
+    /// <summary>The middle of the edge that lies furthest from any wall.</summary>
+    private static Point2 Free(RoomView view, Path2 well) => Enumerable.Range(0, well.EdgeCount).Select(i => well.Edge(i).From.Towards(well.Edge(i).To, 0.5))
+        .MaxBy(p => view.Walls.Select(w => Path2.Polyline(w.From, w.To).DistanceTo(p)).DefaultIfEmpty(0).Min());
 
     private static IEnumerable<string> Notes(RoomView view)
     {
