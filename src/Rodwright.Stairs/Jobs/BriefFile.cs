@@ -25,7 +25,6 @@ public static class BriefFile
             if (document is null) return Outcome<Brief>.Refused(reading.Findings);
             // What compares the layout with something has nothing to compare.
             foreach (var path in StillToChoose) if (!Holds(document.RootElement, path)) reading.Withhold(path);
-            reading.Withhold("sides");
             job = Group.Read(reading, document.RootElement, "", job, JobFields.All, optional: StillToChoose);
         }
         foreach (var check in JobChecks.All) check.Apply(reading, job);

@@ -45,6 +45,9 @@ public enum Bound
     /// <summary>How far a newel stands proud of its strings.</summary>
     Proud,
 
+    /// <summary>Width of the strings' boards under straight steps.</summary>
+    StringWidth,
+
     /// <summary>String between two newels.</summary>
     Shoulders,
 

@@ -25,6 +25,7 @@ internal static class DecisionWords
             Bound.Narrow => $"the narrow ends: {Mm(over)} short at a newel of {Number.Print(c.Newel)} with {Tapered(c)} and {stair}",
             Bound.TaperedGoing => $"the going of the tapered steps on the walking line: {Mm(over)} short at a newel of {Number.Print(c.Newel)} with {Tapered(c)} and {stair}",
             Bound.LongestGoing => $"the longest going of the tapered steps: {Mm(over)} more than {Mm(rules.GreatestGoing)} with {Tapered(c)} and {stair}",
+            Bound.StringWidth => $"the width of the strings: {Mm(over)} more is needed under {stair}",
             Bound.Proud => $"the newels: one of {Number.Print(c.Newel)} stands {Mm(over)} less proud of its strings than its housings are deep",
             Bound.Shoulders => $"the length of string between two newels: {Mm(over)} short with {stair}",
             Bound.RoomLength => $"the length of the room: {Mm(over)} short along the wall with {stair}",

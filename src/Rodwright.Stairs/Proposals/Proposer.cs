@@ -27,7 +27,7 @@ public static class Proposer
         var ranked = held.SelectMany(h => h).SelectMany(h => ForHands(brief, table, wishes, h.Item1, h.Item2, ranking))
             .OrderBy(p => p.Score).ThenBy(p => p.Family.Id, StringComparer.Ordinal).ThenBy(p => p.Hand).ToList();
         var rejected = families.Where((_, i) => held[i].Count == 0)
-            .Select(f => Rejection.Of(brief, table, search, range, f.Family, f.Layouts.Count > 0 ? f.Shortlist.Against : null)).ToImmutableArray();
+            .Select(f => Rejection.Of(brief, table, search, range, f.Family, f.Layouts.Count > 0 ? f.Shortlist.Against : null, confirm)).ToImmutableArray();
         return new(Unbeaten.Mark(ranked), rejected, [.. families.SelectMany(f => f.Shortlist.Dropped)], search.Judged, ranking);
     }
 

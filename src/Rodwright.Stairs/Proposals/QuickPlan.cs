@@ -69,6 +69,7 @@ internal sealed class QuickPlan
         {
             over[(int)Bound.Going] = Off(g, rules.Going);
             over[(int)Bound.Pitch] = Math.Max(0, rise - rules.Slope * g);
+            over[(int)Bound.StringWidth] = Math.Max(0, StringWidth(rise, g) - Math.Min(Job.Practice.WallString.Width, innerOpen ? Job.Practice.NewelString.Width : double.PositiveInfinity));
         }
         over[(int)Bound.TwoRiseAndGoing] = Off(2 * rise + g, rules.TwoRiseAndGoing);
         over[(int)Bound.ClearWidth] = Math.Max(0, rules.ClearWidth - Clear);
@@ -96,6 +97,20 @@ internal sealed class QuickPlan
 
     /// <summary>Whether the stair is too large for the room: then it is with every longer going.</summary>
     public static bool IsTooLarge(ReadOnlySpan<double> over) => over[(int)Bound.RoomLength] > 1e-6 || over[(int)Bound.RoomWidth] > 1e-6;
+
+    /// <summary>
+    /// Width of board under straight steps: from the margin above the margin line to the lowest point of the housings and the cover below it (setting-out.md 3 and 4); 0 for risers on
+    /// treads, whose housings end elsewhere: the whole stair tells.
+    /// </summary>
+    private double StringWidth(double rise, double going)
+    {
+        var p = Job.Practice;
+        if (p.RiserOnTread) return 0;
+        var slope = rise / going;
+        var back = going + p.Riser + p.TreadWedge.RunOn;
+        var tread = back * slope + p.Tread + p.TreadWedge.Thin + (p.TreadWedge.Length + p.Riser + p.TreadWedge.RunOn) / p.TreadWedge.Taper;
+        return p.Margin + p.CoverBelow + tread / Math.Sqrt(1 + slope * slope);
+    }
 
     private static double Off(double value, (double Least, double Most) range) => Math.Max(0, Math.Max(range.Least - value, value - range.Most));
 

@@ -14,13 +14,13 @@ internal static class Rejection
     private static double Unit(Bound bound) => bound switch
     {
         Bound.WellLength or Bound.WellWidth or Bound.RoomLength or Bound.RoomWidth or Bound.ClearWidth or Bound.Landing => 100,
-        Bound.Going or Bound.TaperedGoing or Bound.LongestGoing or Bound.TwoRiseAndGoing or Bound.Narrow => 10,
+        Bound.Going or Bound.TaperedGoing or Bound.LongestGoing or Bound.TwoRiseAndGoing or Bound.Narrow or Bound.StringWidth => 10,
         Bound.Rise or Bound.Pitch or Bound.TaperedPitch => 5,
         Bound.RisersPerFlight or Bound.StraightRun => 1,
         _ => 50,
     };
 
-    public static RejectedFamily Of(Brief brief, Regulation table, Search search, SearchRange range, Family family, string? wholeStair)
+    public static RejectedFamily Of(Brief brief, Regulation table, Search search, SearchRange range, Family family, string? wholeStair, Func<Job, string?> confirm)
     {
         // What kept every quick limit was turned down on its plan or when it was set out.
         if (wholeStair is not null) return new(family, wholeStair, []);
@@ -46,7 +46,7 @@ internal static class Rejection
             if (!nearest.TryGetValue(worst, out var list)) nearest[worst] = list = new();
             if (list.Takes(by)) list.Add(by, Taken(family, plan, steps, well, risers, goings, going));
         });
-        var together = new Lazy<Relaxation?>(() => ofHouse.Candidate is { } moved ? Relaxations.Together(brief, table, ofHouse.Over, moved) : null);
+        var together = new Lazy<Relaxation?>(() => ofHouse.Candidate is { } moved ? Relaxations.Together(brief, table, ofHouse.Over, moved, confirm) : null);
         if (nearest.Count == 0)
         {
             return fewest.Candidate is { } best
@@ -54,7 +54,7 @@ internal static class Rejection
                 : new(family, "there are fewer steps than its turns need", []);
         }
         var order = nearest.OrderBy(n => n.Value.Least.Over / Unit(n.Key)).ToList();
-        var helps = order.Select(n => n.Value.All.Select(c => Relaxations.Of(brief, table, n.Key, c.Over, c.Candidate, search.Rules)).FirstOrDefault(r => r is not null)).OfType<Relaxation>().Take(MostHelps).ToList();
+        var helps = order.Select(n => n.Value.All.Select(c => Relaxations.Of(brief, table, n.Key, c.Over, c.Candidate, search.Rules, confirm)).FirstOrDefault(r => r is not null)).OfType<Relaxation>().Take(MostHelps).ToList();
         if (helps.Count == 0 && together.Value is { } changes) helps.Add(changes);
         // Of what the house lacks, the whole stair may ask for more than boxes tell: then that is said.
         var (decided, nearestOf) = (order[0].Key, order[0].Value.Least);

@@ -12,7 +12,7 @@ internal static class Relaxations
     private const double MostMoved = 2000;
 
     /// <summary>The change; null when none of its kind holds.</summary>
-    public static Relaxation? Of(Brief brief, Regulation table, Bound bound, double over, Candidate c, RuleBounds rules)
+    public static Relaxation? Of(Brief brief, Regulation table, Bound bound, double over, Candidate c, RuleBounds rules, Func<Job, string?> confirm)
     {
         var rise = brief.Survey.Height / c.Risers;
         return bound switch
@@ -23,6 +23,7 @@ internal static class Relaxations
             Bound.RoomWidth => Moved(by => Wall(brief, brief.Survey.Place.Wall, by), "more room out from the wall"),
             Bound.Narrow or Bound.TaperedGoing or Bound.Proud => Newel(),
             Bound.ClearWidth or Bound.Landing => Wider(),
+            Bound.StringWidth => new(bound, over, $"strings {Mm(over)} wider with {Stair(c, brief)}"),
             Bound.Pitch => new(bound, over, $"{Number(c.Risers)} risers and a going of {Number(c.Going)} give {Exact(rise / c.Going)}, where {Degrees(rules.Slope)} is allowed: another regulation, or one agreed with whoever checks the building"),
             Bound.Rise or Bound.Going or Bound.TwoRiseAndGoing => new(bound, over, $"{Stair(c, brief)} under a limit that is {Mm(over)} wider"),
             _ => null,
@@ -32,7 +33,8 @@ internal static class Relaxations
         {
             for (var by = Math.Ceiling(over - 1e-6); by <= Math.Min(MostMoved, over + 40); by++)
             {
-                if (change(by) is { } changed && Holds(changed, c)) return new(bound, by, $"{Mm(by)} {what}");
+                if (change(by) is not { } changed || !Holds(changed, c)) continue;
+                return Closes(changed, c) ? new(bound, by, $"{Mm(by)} {what}") : null;
             }
             return null;
         }
@@ -40,16 +42,18 @@ internal static class Relaxations
         Relaxation? Newel()
         {
             for (var newel = Math.Ceiling((c.Newel + 1) / 5) * 5; newel <= 200; newel += 5)
-                if (Holds(brief, c with { Newel = newel, Offsets = [] })) return new(bound, newel - c.Newel, $"a newel of {Number(newel)} with {Stair(c, brief)}");
+                if (Holds(brief, c with { Newel = newel, Offsets = [] }) && Closes(brief, c with { Newel = newel, Offsets = [] })) return new(bound, newel - c.Newel, $"a newel of {Number(newel)} with {Stair(c, brief)}");
             return null;
         }
 
         Relaxation? Wider()
         {
             for (var width = Math.Ceiling(c.Width + over); width <= c.Width + 400; width += 5)
-                if (Holds(brief, c with { Width = width, Offsets = [] })) return new(bound, width - c.Width, $"a stair {Number(width)} wide");
+                if (Holds(brief, c with { Width = width, Offsets = [] }) && Closes(brief, c with { Width = width, Offsets = [] })) return new(bound, width - c.Width, $"a stair {Number(width)} wide");
             return null;
         }
+
+        bool Closes(Brief changed, Candidate candidate) => confirm(candidate.Job(changed, brief.Wishes?.Hand ?? Hand.Left)) is null;
 
         bool Holds(Brief changed, Candidate candidate) => FullCheck.Of(candidate.Job(changed, brief.Wishes?.Hand ?? Hand.Left), table).Against is null;
     }
@@ -59,7 +63,7 @@ internal static class Relaxations
     /// <summary>
     /// The house changed in several ways at once, each by as little as does it: for a candidate that only fails in what the house allows. Null when 2 m more every way does not do.
     /// </summary>
-    public static Relaxation? Together(Brief brief, Regulation table, ReadOnlySpan<double> over, Candidate c)
+    public static Relaxation? Together(Brief brief, Regulation table, ReadOnlySpan<double> over, Candidate c, Func<Job, string?> confirm)
     {
         (Bound Bound, string Words)[] ways =
         [
@@ -85,17 +89,20 @@ internal static class Relaxations
             }
             by[i] = high;
         }
+        if (confirm(c.Job(Changed(), brief.Wishes?.Hand ?? Hand.Left)) is not null) return null;
         var words = ways.Select((w, i) => (w.Words, By: by[i])).Where(w => w.By > 0).Select(w => $"{Mm(w.By)} {w.Words}").ToList();
         return new(ways[first].Bound, by[first], string.Join(", ", words) + (words.Count > 1 ? ", all together" : "") + $", for {Stair(c, brief)}");
 
-        bool Holds()
+        bool Holds() => FullCheck.Of(c.Job(Changed(), brief.Wishes?.Hand ?? Hand.Left), table).Against is null;
+
+        Brief Changed()
         {
             var changed = brief;
             if (by[0] > 0) changed = Well(changed, w => w with { Length = Longer(w.Length, by[0]) }, by[0]) ?? changed;
             if (by[1] > 0) changed = Well(changed, w => w with { Width = Longer(w.Width, by[1]) }, 0) ?? changed;
             if (by[2] > 0) changed = Wall(changed, brief.Survey.Place.Wall - 1, by[2]) ?? changed;
             if (by[3] > 0) changed = Wall(changed, brief.Survey.Place.Wall, by[3]) ?? changed;
-            return FullCheck.Of(c.Job(changed, brief.Wishes?.Hand ?? Hand.Left), table).Against is null;
+            return changed;
         }
     }
 

@@ -97,10 +97,10 @@ public sealed class ProposalTests
     [Fact]
     public void A_newel_that_would_help_is_named_and_does()
     {
-        var brief = Ordinary with { Wishes = new() { Hand = Hand.Left, Families = ["quarter-winders-middle"], Newels = [60] } };
+        var brief = Ordinary with { Wishes = new() { Hand = Hand.Left, Families = ["half-winders"], Newels = [69] } };
         var rejected = Assert.Single(StairProposals.Propose(brief).Rejected);
         var help = rejected.Helps.First(h => h.Words.Contains("a newel of", StringComparison.Ordinal));
-        Assert.NotEmpty(StairProposals.Propose(brief with { Wishes = brief.Wishes! with { Newels = [60 + help.By] } }).Proposals);
+        Assert.NotEmpty(StairProposals.Propose(brief with { Wishes = brief.Wishes! with { Newels = [69 + help.By] } }).Proposals);
     }
 
     private static Brief WithWell(Brief brief, double length) =>

@@ -18,8 +18,8 @@ public sealed class PublishedLayoutTests
     [Fact]
     public void The_dog_legged_stair_with_a_half_space_landing()
     {
-        // The landing is 3 ft 6 in from the newel's centre to the wall; its strings stand one newel apart.
-        var brief = Of((10 * 12 + 10) * Inch, 11 * 12 * Inch, 584, 1064.5, 100, "half-landing");
+        // The landing is 3 ft 6 in from the newel's centre to the wall; the last riser's own thickness, 12, lies beyond the length over riser faces.
+        var brief = Of((10 * 12 + 10) * Inch, 11 * 12 * Inch + 12, 584, 1064.5, 100, "half-landing");
         var found = StairProposals.Propose(brief).Proposals.First(p => p.Job.Layout.Risers == 20).Job;
         Assert.Equal(6.5 * Inch, found.Rise, 6);
         Assert.Equal(254, found.Going);
