@@ -12,8 +12,7 @@ public static class FieldGroups
     [
         Group("Job", "title", "modelScale", "rodwright"),
         Group("House", "survey.floorToFloor", "survey.tolerance", "survey.lowerFinish", "survey.upperFinish"),
-        Under("Room", "survey.walls[]", "survey.well", "survey.ceilings[]", "survey.place"),
-        Under("Way in", "survey.wayIn[]"),
+        Under("Room", "survey.walls[]", "survey.well", "survey.ceilings[]", "survey.wayIn[]", "survey.place"),
         Under("How sure", "survey.accuracy"),
         Group("Layout", "layout.hand", "layout.sequence[].flight", "layout.sequence[].turn", "layout.sequence[].steps", "layout.sequence[].firstRiser",
             "layout.sequence[].lastRiser", "layout.sequence[].method", "sides.left", "sides.right"),
