@@ -12,9 +12,9 @@ public static class FieldGroups
     [
         Group("Job", "title", "modelScale", "rodwright"),
         Group("House", "survey.floorToFloor", "survey.tolerance", "survey.lowerFinish", "survey.upperFinish"),
-        Under("Room", "survey.walls[]", "survey.well", "survey.ceilings[]", "survey.place"),
-        Under("Way in", "survey.wayIn[]"),
+        Under("Room", "survey.walls[]", "survey.well", "survey.ceilings[]", "survey.wayIn[]", "survey.place"),
         Under("How sure", "survey.accuracy"),
+        Under("Wishes", "wishes"),
         Group("Layout", "layout.hand", "layout.sequence[].flight", "layout.sequence[].left", "layout.sequence[].right", "layout.sequence[].turn", "layout.sequence[].hand",
             "layout.sequence[].steps", "layout.sequence[].firstRiser", "layout.sequence[].lastRiser", "layout.sequence[].well", "layout.sequence[].method",
             "layout.sequence[].sharedBefore", "layout.sequence[].sharedAfter", "sides.left", "sides.right"),
