@@ -39,6 +39,12 @@ internal static class DecisionWords
     /// <summary>"13 risers of 203 and a going of 217".</summary>
     public static string Stair(Candidate c, Brief brief) => $"{Number.Print(c.Risers, 0)} risers of {Number.Print(brief.Survey.Height / c.Risers)} and a going of {Number.Print(c.Going, 0)}";
 
+    /// <summary>The same with newel and steps: "..., newel 90, flights 6 4, turns 3".</summary>
+    public static string Whole(Candidate c, Brief brief) =>
+        $"{Stair(c, brief)}, newel {Number.Print(c.Newel)}, width {Number.Print(c.Width)}, flights {Join(c.Goings)}{(c.Steps.IsEmpty ? "" : $", turns {Join(c.Steps)}")}";
+
+    private static string Join(IEnumerable<int> numbers) => string.Join(' ', numbers.Select(n => Number.Print(n, 0)));
+
     public static string Degrees(double slope) => Number.Print(Angle.OfPitch(slope, 1).Degrees) + "°";
 
     public static string Mm(double value) => Number.Print(value) + " mm";

@@ -13,5 +13,6 @@ public sealed record ProposalReport(
 
 /// <summary>A candidate that failed at the last.</summary>
 /// <param name="Family">Its family.</param>
+/// <param name="Stair">Its risers, going, newel and steps, in words.</param>
 /// <param name="Reason">What stood against it.</param>
-public sealed record DroppedCandidate(Family Family, string Reason);
+public sealed record DroppedCandidate(Family Family, string Stair, string Reason);

@@ -9,6 +9,8 @@ namespace Rodwright.Stairs.Proposals;
 /// <param name="table">Its regulation.</param>
 internal sealed class Search(Brief brief, Regulation table)
 {
+    private const double LeastSum = 550;
+    private const double MostSum = 700;
     private readonly Dictionary<(FamilyTurn, int, double?, double, double, (int, int)), TurnFits> fits = [];
 
     public RuleBounds Rules { get; } = RuleBounds.Of(table, brief.ModelScale);
@@ -65,8 +67,9 @@ internal sealed class Search(Brief brief, Regulation table)
     {
         var rise = brief.Survey.Height / risers;
         if (rise > Rules.Rise.Most + 1e-6 || rise < Rules.Rise.Least - 1e-6) return (1, 0);
-        var least = Math.Max(rise / Rules.Slope, Rules.TwoRiseAndGoing.Least - 2 * rise);
-        var most = Rules.TwoRiseAndGoing.Most - 2 * rise;
+        // Where a table says nothing of their sum, the widest of the books serves: nobody would propose beyond it.
+        var sum = (Least: Math.Max(Rules.TwoRiseAndGoing.Least, LeastSum * brief.ModelScale), Most: Math.Min(Rules.TwoRiseAndGoing.Most, MostSum * brief.ModelScale));
+        var (least, most) = (Math.Max(rise / Rules.Slope, sum.Least - 2 * rise), sum.Most - 2 * rise);
         return (Math.Max(range.Goings.Least, (int)Math.Ceiling(Math.Max(0, least) - 1e-6)), (int)Math.Floor(Math.Min(range.Goings.Most, most) + 1e-6));
     }
 

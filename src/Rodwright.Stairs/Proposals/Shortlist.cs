@@ -70,10 +70,15 @@ internal sealed class Shortlist(Brief brief, Regulation table, Search search, Se
                 if (fits) others.Add(Taken(family, plan, steps, well, risers, goings, going, ranking.Of(plan.Measures)));
             });
         }
+        // Shorter stairs are the easier ones to fit in: where neither the shortest nor one half way to the best holds, the others are not tried.
+        var byGoing = others.OrderBy(o => o.Going).ToList();
+        if (byGoing.Count > 4 && !IsPlanned(byGoing[0]) && !IsPlanned(byGoing[byGoing.Count / 2])) return null;
         foreach (var other in others.OrderBy(o => o.Score).ThenBy(o => o.Going).Skip(1).Take(TriesOfLayout))
             if (tries <= TriesInFullOfLayout && Check(other, ref tries) is { Against: null } found) return (other, found);
         return null;
     }
+
+    private bool IsPlanned(Candidate candidate) => FullCheck.Of(candidate.Job(brief, brief.Wishes?.Hand ?? Hand.Left), table).Against is null;
 
     private FullCheck Check(Candidate candidate, ref int tries)
     {
@@ -84,7 +89,7 @@ internal sealed class Shortlist(Brief brief, Regulation table, Search search, Se
             (tried, tries) = (tried + 1, tries + 1);
             if (confirm(job) is { } reason)
             {
-                dropped.Add(new(candidate.Family, reason));
+                dropped.Add(new(candidate.Family, DecisionWords.Whole(candidate, brief), reason));
                 check = check with { Against = reason };
             }
         }

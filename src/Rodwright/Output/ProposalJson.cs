@@ -26,6 +26,7 @@ internal static class ProposalJson
             {
                 json.WriteStartObject();
                 json.WriteString("family", candidate.Family.Id);
+                json.WriteString("stair", candidate.Stair);
                 json.WriteString("reason", candidate.Reason);
                 json.WriteEndObject();
             }

@@ -22,11 +22,11 @@ public sealed class BriefFileTests
 
     [Fact]
     public void Everything_wrong_is_found_at_once() => Assert.Equal(
-        [("RW1007", "colour"), ("RW1009", "wishes.comfort"), ("RW1012", "survey"), ("RW1022", "layout.hand"), ("RW1140", "wishes.families[0]")],
+        [("RW1007", "colour"), ("RW1009", "wishes.comfort"), ("RW1012", "survey"), ("RW1028", "layout.hand"), ("RW1140", "wishes.families[0]")],
         BriefFile.Read("""
             { "rodwright": 1, "title": "Loft", "regulation": "scotland-private", "survey": 3, "colour": 1,
               "layout": { "hand": "up", "sequence": [{ "flight": 12 }] }, "wishes": { "comfort": "much", "families": ["spiral"] } }
-            """).Findings.Select(f => (f.Code == "RW1022" || f.Where != "layout.hand" ? f.Code : "RW1022", f.Where)).Order());
+            """).Findings.Select(f => (f.Code, f.Where)).Order());
 
     [Fact]
     public void Practice_is_judged_although_there_is_no_layout() =>
