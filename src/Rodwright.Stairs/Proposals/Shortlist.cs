@@ -29,26 +29,36 @@ internal sealed class Shortlist(Brief brief, Regulation table, Search search, Se
     /// <summary>What stood against the best candidate that kept every quick limit; null when none failed in plan.</summary>
     public string? Against => against;
 
-    /// <summary>The layouts of a family, the best first.</summary>
+    /// <summary>The best layouts of a family, as many as are tried, the best first.</summary>
     public List<Candidate> Layouts(Family family)
     {
-        var best = new Dictionary<long, Candidate>();
+        var best = new Dictionary<long, Best>();
         search.Run(family, range, (plan, steps, well, risers, goings, going, fits, _) =>
         {
             if (!fits) return;
             var key = Key(steps, well, risers, goings);
             var score = ranking.Of(plan.Measures);
-            if (best.TryGetValue(key, out var so) && so.Score <= score) return;
-            best[key] = Taken(family, plan, steps, well, risers, goings, going, score);
+            if (!best.TryGetValue(key, out var so)) best[key] = new(score, plan, steps, well, risers, [.. goings], going);
+            else if (score < so.Score) best[key] = so with { Score = score, Plan = plan, Going = going };
         });
-        return [.. best.OrderBy(b => b.Value.Score).ThenBy(b => b.Key).Select(b => b.Value)];
+        return [.. best.OrderBy(b => b.Value.Score).ThenBy(b => b.Key).Take(TriesOfFamily).Select(b => Again(family, b.Value))];
+    }
+
+    /// <summary>The best of one layout so far: nothing is kept of it that can be judged again.</summary>
+    private readonly record struct Best(double Score, QuickPlan Plan, ImmutableArray<int> Steps, double? Well, int Risers, int[] Goings, int Going);
+
+    private static Candidate Again(Family family, Best best)
+    {
+        Span<double> over = stackalloc double[QuickPlan.Bounds];
+        best.Plan.Judge(best.Risers, best.Goings, best.Going, over, whole: false);
+        return Taken(family, best.Plan, best.Steps, best.Well, best.Risers, best.Goings, best.Going, best.Score);
     }
 
     /// <summary>Those that hold in plan and set out in full, one for each number of risers and steps.</summary>
     public IEnumerable<(Candidate Candidate, FullCheck Check)> Holding(Family family, List<Candidate> layouts)
     {
         var had = new HashSet<(int, string)>();
-        foreach (var layout in layouts.Take(TriesOfFamily))
+        foreach (var layout in layouts)
         {
             var kind = (layout.Risers, string.Join(',', layout.Steps));
             if (had.Contains(kind) || tried >= TriesInFull) continue;
