@@ -18,7 +18,7 @@ public static class RoomSheets
         if (survey.Walls.Count == 0 && !survey.HasOverhead) return [];
         var view = new RoomView(rod.Stair);
         var start = SheetStart.For(rod, new("room", "Room", "Room as measured", Note: "Edge of the well above broken"), l => Need(view, l), finer: true);
-        var place = start.Place(view.Bounds);
+        var place = start.Place(Whole(view));
         var within = place.Map(view.Bounds).Grown(2);
         List<Mark> lines =
         [
@@ -31,8 +31,12 @@ public static class RoomSheets
     private static ViewNeed Need(RoomView view, SheetLettering lettering)
     {
         var strip = 14 + 4 * lettering.Figures;
-        return new(view.Bounds.Width, view.Bounds.Height, strip, strip, strip, strip);
+        var whole = Whole(view);
+        return new(whole.Width, whole.Height, strip, strip, strip, strip);
     }
+
+    /// <summary>The room with the leaves that swing out of it: the figures stand beyond them.</summary>
+    private static Box2 Whole(RoomView view) => view.Bounds.Grown(view.Walls.Select(w => w.LeafOut).DefaultIfEmpty(0).Max());
 
     /// <summary>The length of every wall outside it.</summary>
     private static IEnumerable<Mark> Lengths(RoomView view, Placement place, SheetLettering lettering)
