@@ -32,7 +32,7 @@ public sealed class LayoutTests(Workshop workshop)
 
         await Assertions.Expect(page.Locator(".handle[data-handle=newel-turn-1]")).ToHaveCountAsync(1);
         await Assertions.Expect(page.Locator(".handle[data-handle=newel-turn-2]")).ToHaveCountAsync(1);
-        await visit.Picture("30-two-turns");
+        await visit.Picture("20-two-turns");
         await Press("without the first turn");
         await Assertions.Expect(Row("Steps before the turn")).ToHaveTextAsync("6");
         await Assertions.Expect(page.Locator(".handle[data-handle=newel-turn]")).ToHaveCountAsync(1);
