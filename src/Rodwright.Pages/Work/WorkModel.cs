@@ -138,7 +138,7 @@ public sealed class WorkModel(JobSession session, PageScript script) : IDisposab
         foreach (var change in edit.Changes) refused.Remove(change.Path);
         job = outcome.Value!;
         if (outcome.Value is not null) return true;
-        foreach (var change in edit.Changes) refused[change.Path] = (edit, outcome.Findings);
+        foreach (var change in edit.Changes) refused[change.Path] = (edit, [.. outcome.Findings.Where(f => f.Severity == Severity.Error)]);
         Tell();
         return false;
     }
