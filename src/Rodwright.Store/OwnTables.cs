@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Linq.Expressions;
 using Microsoft.EntityFrameworkCore;
-using Rodwright.Stairs.Regulations.Own;
 using Rodwright.Store.Rows;
 using Rodwright.Workshop.Shelf;
 using Rodwright.Workshop.Tables;
@@ -23,7 +22,7 @@ internal sealed class OwnTables(StoreProvider provider, TimeProvider clock) : IO
 
     public async Task<OwnTableCard?> Find(string id, CancellationToken stop = default)
     {
-        if (!OwnIds.Are(id)) return null;
+        if (!OwnTableTexts.IsId(id)) return null;
         await using var context = Context();
         return await context.Tables.Where(t => t.Id == id).Select(AsCard).SingleOrDefaultAsync(stop);
     }
@@ -65,7 +64,7 @@ internal sealed class OwnTables(StoreProvider provider, TimeProvider clock) : IO
 
     public async Task<ImmutableArray<JobCard>> JobsUsing(string id, CancellationToken stop = default)
     {
-        if (!OwnIds.Are(id)) return [];
+        if (!OwnTableTexts.IsId(id)) return [];
         var named = OwnTableTexts.NamedAs(id);
         await using var context = Context();
         var cards = await context.Jobs.Where(j => context.Revisions.Any(r => r.Job == j.Id && r.Text.Contains(named))).Select(JobShelf.AsCard).ToListAsync(stop);
@@ -74,7 +73,7 @@ internal sealed class OwnTables(StoreProvider provider, TimeProvider clock) : IO
 
     public async Task<bool> Remove(string id, CancellationToken stop = default)
     {
-        if (!OwnIds.Are(id)) return false;
+        if (!OwnTableTexts.IsId(id)) return false;
         stop.ThrowIfCancellationRequested();
         var named = OwnTableTexts.NamedAs(id);
         await using var context = Context();
@@ -84,7 +83,7 @@ internal sealed class OwnTables(StoreProvider provider, TimeProvider clock) : IO
 
     private static void Demand(OwnTableDraft draft)
     {
-        if (!OwnIds.Are(draft.Id)) throw new ArgumentException($"{draft.Id} is no id of an own table", nameof(draft));
+        if (!OwnTableTexts.IsId(draft.Id)) throw new ArgumentException($"{draft.Id} is no id of an own table", nameof(draft));
         if (string.IsNullOrWhiteSpace(draft.By)) throw new ArgumentException("who keeps a table is not empty", nameof(draft));
         DraftCheck.DemandKeepable(draft.Title, "title", nameof(draft));
         DraftCheck.DemandKeepable(draft.Text, "text", nameof(draft));

@@ -30,6 +30,37 @@ public static class Generated
         from after in Gen.Int[before == 0 ? 1 : 0, 9]
         select ImmutableArray.Create<LayoutItem>(new Flight(before), turn, new Flight(after));
 
+    private static readonly Gen<Turn> HalfWinders =
+        from steps in Gen.Int[4, 8]
+        from method in Gen.OneOf("equal-goings", "equal-arcs")
+        select new Turn(TurnKind.Winders, steps, null, null, method) { Quarters = 2 };
+
+    private static readonly Gen<Turn> HalfLanding =
+        from well in Gen.OneOf<double?>(null, null, 200, 300)
+        select new Turn(TurnKind.Landing, 1, null, null, "") { Quarters = 2, Well = well };
+
+    private static readonly Gen<Turn> BalancedWinders =
+        from steps in Gen.Int[3, 4]
+        from method in Gen.OneOf("balanced-progression", "balanced-harrow", "balanced-angle", "balanced-scale", "balanced-equal")
+        from before in Gen.Int[0, 3]
+        from after in Gen.Int[before == 0 ? 1 : 0, 3]
+        select new Turn(TurnKind.Winders, steps, null, null, method) { SharedBefore = before, SharedAfter = after };
+
+    /// <summary>A single half turn, or a quarter turn whose taper the flights share.</summary>
+    private static readonly Gen<ImmutableArray<LayoutItem>> HalfOrShared =
+        from turn in Gen.OneOf(HalfWinders, HalfLanding, BalancedWinders)
+        from before in Gen.Int[3, 7]
+        from after in Gen.Int[3, 7]
+        select ImmutableArray.Create<LayoutItem>(new Flight(before), turn, new Flight(after));
+
+    /// <summary>Two or three quarter turns, each to its own hand, with flights between.</summary>
+    private static readonly Gen<ImmutableArray<LayoutItem>> SeveralTurns =
+        from count in Gen.Int[2, 3]
+        from turns in Gen.OneOf(Winders.Where(t => t.Tapered <= 4 && t.FirstRiser is null), Landing).Array[count]
+        from hands in Gen.OneOf<Hand?>(null, null, Hand.Left, Hand.Right).Array[count]
+        from goings in Gen.Int[1, 4].Array[count + 1]
+        select Enumerable.Range(0, count).SelectMany(i => new LayoutItem[] { new Flight(goings[i]), turns[i] with { Hand = hands[i] } }).Append(new Flight(goings[count])).ToImmutableArray();
+
     private static readonly Gen<Practice> Practices =
         from newel in Gen.Int[70, 140]
         from wall in Gen.OneOf(27.0, 32, 35, 40)
@@ -51,6 +82,9 @@ public static class Generated
 
     /// <summary>Straight flights, tapered turns and landings, either hand, every allowed pair of sides, in common sizes.</summary>
     public static Gen<Job> Jobs { get; } = Any(Gen.OneOf<ImmutableArray<LayoutItem>>(Straight, Turned(Winders), Turned(Winders), Turned(Landing)));
+
+    /// <summary>Stairs of several turns, half turns and balanced turns.</summary>
+    public static Gen<Job> Courses { get; } = Any(Gen.OneOf(SeveralTurns, SeveralTurns, HalfOrShared));
 
     /// <summary>Only jobs with tapered steps.</summary>
     public static Gen<Job> Tapered { get; } = Any(Turned(Winders));

@@ -10,7 +10,8 @@ namespace Rodwright.Rod.Sheets;
 public static class PlanSheets
 {
     private const double Detail = 40; // width of a detail, mm of paper
-    private const double DetailHeight = 40;
+    private const double Large = 110; // on a sheet of their own
+    private const double Between = 6;
 
     /// <summary>The plan's sheet.</summary>
     public static IReadOnlyList<Sheet> Make(RodJob rod)
@@ -34,13 +35,16 @@ public static class PlanSheets
             marks.AddRange(drawn.Marks);
             y -= drawn.Height + 6;
         }
+        // As large as lets them all stand in rows below the table.
+        var count = TurnDetail.Count(view.Stair.Plan);
+        var side = new[] { Large, 80, 60, Detail }.First(d => d == Detail || Math.Floor((room.Width + Between) / (d + Between)) * Math.Floor((y - room.MinY + Between) / (d + Between)) >= count);
         var x = room.MinX;
-        for (var i = 0; i < TurnDetail.Count(view.Stair.Plan); i++)
+        for (var i = 0; i < count; i++)
         {
-            if (x + Detail > room.MaxX) (x, y) = (room.MinX, y - DetailHeight - 3);
-            if (y - DetailHeight < room.MinY) break;
-            marks.AddRange(TurnDetail.Draw(view, new(x, y - DetailHeight, x + Detail, y), i));
-            x += Detail + 3;
+            if (x + side > room.MaxX) (x, y) = (room.MinX, y - side - Between);
+            if (y - side < room.MinY) break;
+            marks.AddRange(TurnDetail.Draw(view, new(x, y - side, x + side, y), i));
+            x += side + Between;
         }
         marks.AddRange(PanelNotes.Draw(Notes(view.Stair), start.Panel, height));
         return start.Finish(marks);

@@ -18,7 +18,7 @@ public static class RoomSheets
         if (survey.Walls.Count == 0 && !survey.HasOverhead) return [];
         var view = new RoomView(rod.Stair);
         var start = SheetStart.For(rod, new("room", "Room", "Room as measured", Note: "Edge of the well above broken"), l => Need(view, l), finer: true);
-        var place = start.Place(view.Bounds);
+        var place = start.Place(Whole(view));
         var within = place.Map(view.Bounds).Grown(2);
         List<Mark> lines =
         [
@@ -31,8 +31,12 @@ public static class RoomSheets
     private static ViewNeed Need(RoomView view, SheetLettering lettering)
     {
         var strip = 14 + 4 * lettering.Figures;
-        return new(view.Bounds.Width, view.Bounds.Height, strip, strip, strip, strip);
+        var whole = Whole(view);
+        return new(whole.Width, whole.Height, strip, strip, strip, strip);
     }
+
+    /// <summary>The room with the leaves that swing out of it: the figures stand beyond them.</summary>
+    private static Box2 Whole(RoomView view) => view.Bounds.Grown(view.Walls.Select(w => w.LeafOut).DefaultIfEmpty(0).Max());
 
     /// <summary>The length of every wall outside it.</summary>
     private static IEnumerable<Mark> Lengths(RoomView view, Placement place, SheetLettering lettering)
@@ -67,7 +71,7 @@ public static class RoomSheets
             else if (!last) Say("taken as square", wall.To, 2);
             foreach (var opening in wall.Run.Openings) Say(opening.Words, wall.At(opening.At + opening.Width / 2), 2);
         }
-        if (view.Well is { } well) Say("edge of the well", well.Edge(0).From.Towards(well.Edge(0).To, 0.5), 1.5);
+        if (view.Well is { } well) Say("edge of the well", Free(view, well), 1.5);
         foreach (var above in view.Report.Headroom?.Above ?? [])
             if (view.Contour(above, view.Report.HeadroomWanted ?? 2000, view.Bounds) is { } contour) Say($"{above.Name} {Number.Print(view.Report.HeadroomWanted ?? 2000, 0)} high", contour.A.Towards(contour.B, 0.3), 1.5);
         Say("up", view.Stair.Plan.Riser(1).Walking, 2);
@@ -78,6 +82,10 @@ public static class RoomSheets
             if (placer.Place(words, place.Map(near), lettering.Words, gap: gap) is { } label) marks.AddRange(label.Marks.Select(m => m is TextMark text ? text with { Knockout = true } : m));
         }
     }
+
+    /// <summary>The middle of the edge that lies furthest from any wall.</summary>
+    private static Point2 Free(RoomView view, Path2 well) => Enumerable.Range(0, well.EdgeCount).Select(i => well.Edge(i).From.Towards(well.Edge(i).To, 0.5))
+        .MaxBy(p => view.Walls.Select(w => Path2.Polyline(w.From, w.To).DistanceTo(p)).DefaultIfEmpty(0).Min());
 
     private static IEnumerable<string> Notes(RoomView view)
     {

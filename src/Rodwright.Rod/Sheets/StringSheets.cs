@@ -20,6 +20,8 @@ public static class StringSheets
     private static IEnumerable<Sheet> Make(RodJob rod, StringView view)
     {
         var whole = SheetStart.For(rod, Words(view), l => StringFigures.Need(view, l));
+        // A long way round several corners does not go on small paper at any scale.
+        if (view.Boards.Length > 1 && !(whole.Fits && Holds(view, whole))) return view.Apart().Select(v => Draw(v, SheetStart.For(rod, Words(v), l => StringFigures.Need(v, l))));
         if (view.Boards.Length > 1 && rod.Style.Scale is { } wanted && whole.Scale != wanted)
         {
             var apart = view.Apart().Select(v => (View: v, Start: SheetStart.At(rod, Words(v), l => StringFigures.Need(v, l), wanted))).ToList();
@@ -27,6 +29,10 @@ public static class StringSheets
         }
         return [Draw(view, whole)];
     }
+
+    /// <summary>Whether the figures stay on the paper: many of them crowd, and are spread past the ends of the drawing.</summary>
+    private static bool Holds(StringView view, SheetStart start) =>
+        start.Empty.Frame.Holds(Mark.BoundsOf(StringFigures.Draw(view, start.Place(view.Bounds), start.Lettering)));
 
     private static Sheet Draw(StringView view, SheetStart start)
     {

@@ -71,7 +71,7 @@ internal static class PlanCentreLines
         if (TurnPlaces.StringOf(plan, flight, !inner) is null or { IsWall: true } && !view.WallParts.IsEmpty)
         {
             var across = plan.ClearWidth + own / 2;
-            var act = plan.Turns.IsEmpty ? "draw the newel string's centre line" : $"draw the centre line{which} {name}{(flight.Index == 0 ? "" : ", square to the flight before it")}";
+            var act = plan.Turns.IsEmpty ? "draw the newel string's centre line" : $"draw the centre line{which} {name}{(flight.Index == 0 ? "" : plan.Turns[flight.Index - 1].Site.Quarters == 2 ? ", parallel to the flight before it" : ", square to the flight before it")}";
             return How(act, $"clear width and half the string: {N(plan.ClearWidth)} + {N(own)} / 2 = {N(across)}", "",
                 new Measure(flight.Index == 0 ? inner ? "the wall string's face" : "the inner wall string's face" : $"the {TurnWords.Flight(plan, flight.Index)}'s wall string's face", across, way, "across"));
         }

@@ -57,19 +57,33 @@ internal static class PlanGround
         if (RiserAt(points[0]) > RiserAt(points[^1])) points.Reverse();
         var corners = points.Count - 2;
         var measures = new List<Measure>();
+        if (index > 0 && FromBelow() is { } below) measures.Add(below);
         for (var k = 1; k <= corners; k++)
         {
-            var name = corners == 1 ? "the corner of the room" : $"the {TurnWords.Ordinal(k - 1)} corner of the room";
+            var name = Name(points[k]);
             if (k == 1)
                 measures.Add(new(name, points[0].DistanceTo(points[1]), $"{words.Climbing((points[0] - points[1]).Unit)}, {Start()}", corners == 1 ? "first wall" : $"wall {K(k)}"));
             measures.Add(new(corners == 1 ? "the same corner" : name, points[k].DistanceTo(points[k + 1]),
-                $"{words.Climbing((points[k + 1] - points[k]).Unit)}, {(k < corners ? $"to the {TurnWords.Ordinal(k)} corner" : End())}", corners == 1 ? "second wall" : $"wall {K(k + 1)}"));
+                $"{words.Climbing((points[k + 1] - points[k]).Unit)}, {(k < corners ? $"to {Name(points[k + 1])}" : End())}", corners == 1 ? "second wall" : $"wall {K(k + 1)}"));
         }
         var act = corners == 1 ? "draw both walls' faces, square to one another; prove the corner with 600 on one, 800 on the other and 1000 across"
             : "draw the walls' faces, each square to the one before it; prove every corner with 600 on one, 800 on the other and 1000 across";
         var why = "the stair is made square; the gap to a wall out of square is scribed on site. Everything in the turn is measured from " + (corners == 1 ? "this corner" : "these corners");
         if (index > 0) why += $"; across the stair it stands {N(view.Stair.Job.Width)} from the wall over there";
         return How(act, why, "", [.. measures]);
+
+        string Name(Point2 corner) => "the " + TurnPlaces.CornerName(plan, corner);
+
+        // A wall that does not hang together with the one below it is found from the corner below, along the flight between.
+        Measure? FromBelow()
+        {
+            var turn = TurnPlaces.Corners(plan).MinBy(c => c.At.DistanceTo(points[1])).Turn;
+            if (turn.Index == 0) return null;
+            var corner = TurnPlaces.Corners(plan.Turns[turn.Index - 1])[^1];
+            var from = view.WallParts.SelectMany(w => w.Face.Vertices.Select(v => v.At)).MinBy(p => p.DistanceTo(corner));
+            var along = plan.Flights[turn.Index].Along;
+            return new($"{Name(corner)}, along the wall's face,", Math.Abs((points[1] - from).Dot(along)), $"{words.Climbing(along)}, and square across the flight to {Name(points[1])}", "from corner to corner");
+        }
 
         bool IsFree(bool lower) => lower == (points[0] == part.Face.Vertices[0].At) ? part.StartsFree : part.EndsFree;
 

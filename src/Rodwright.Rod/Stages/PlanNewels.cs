@@ -46,6 +46,12 @@ internal static class PlanNewels
         {
             if (own.Newels.Length == 2 && site.Id == own.Newels[1])
                 yield return new("the lower newel's centre", own.Site.Between, $"{words.Climbing(-1 * own.Frame.Across)}, square to the flight", "between the newels");
+            else if (own.Site.Quarters == 2)
+            {
+                // No two centre lines cross at it: how far along it stands is measured from beyond the turn.
+                var thick = plan.IsInner(own) ? plan.OuterThickness : plan.InnerThickness;
+                yield return new("the wall's face across the turn", own.Site.OuterFace + thick, words.Climbing(-1 * own.Frame.Along), "from the wall across");
+            }
             else if (own.Index > 0)
             {
                 var (flight, before) = (plan.Flights[own.Index], plan.Turns[own.Index - 1]);

@@ -42,7 +42,7 @@ internal sealed class StringWords
     public string Way(bool up) => $"{(up == View.Sense > 0 ? "to the right" : "to the left")}, {(up ? "up" : "down")} the stair";
 
     /// <summary>The corner a board ends at: "corner of the room", or of several "second corner of the room".</summary>
-    public string Corner(StringBoard board) => View.Corners.Length < 2 ? "corner of the room" : $"{TurnWords.Ordinal(View.Boards.IndexOf(board))} corner of the room";
+    public string Corner(StringBoard board) => TurnPlaces.CornerName(View.Stair.Plan, board.Site.Face.At(board.Site.Upper.At));
 
     public string Newel(string id) => View.Stair.Plan.Newels.First(n => n.Id == id).Name;
 

@@ -67,12 +67,33 @@ public static class PlanLabels
             if (free < 0.6 && riser.Number != 1 && riser.Number != plan.Risers && riser.Number % 5 != 0 && plan.Steps[riser.Number - 1] is not StepKind.Tapered) continue;
             var width = place.Map(riser.Outer.DistanceTo(riser.Inner));
             var wide = TurnPlaces.Wide(plan, riser);
-            var at = place.Map(wide.Towards(wide == riser.Outer ? riser.Inner : riser.Outer, Math.Clamp((3 * lettering.Figures + 4) / width, 0.2, 0.34))) + (half + Math.Clamp(free / 2, 0.4, 1.3)) * riser.Up;
-            var mark = new TextMark(at, text, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, of: ThingId.Riser(riser.Number));
-            var box = mark.Bounds;
-            if (taken.Exists(t => t.Overlaps(box))) continue;
-            taken.Add(box);
-            yield return mark;
+            var usual = Math.Clamp((3 * lettering.Figures + 4) / width, 0.2, 0.34);
+            // Where one flight passes over another, beside the lines of the other if it can be.
+            foreach (var along in new[] { usual, 0.5, 0.7, 0.14 })
+            {
+                var at = place.Map(wide.Towards(wide == riser.Outer ? riser.Inner : riser.Outer, along)) + (half + Math.Clamp(free / 2, 0.4, 1.3)) * riser.Up;
+                var mark = new TextMark(at, text, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, of: ThingId.Riser(riser.Number));
+                var box = mark.Bounds;
+                if (taken.Exists(t => t.Overlaps(box)) || IsCrossed(box, riser.Number)) continue;
+                taken.Add(box);
+                yield return mark;
+                break;
+            }
+        }
+
+        bool IsCrossed(Box2 box, int number)
+        {
+            var room = box.Grown(0.3);
+            return plan.RiserLines.Any(r => Math.Abs(r.Number - number) > 1 && Cuts(room, place.Map(r.Inner), place.Map(r.Outer)))
+                || view.Nosings.Any(n => Math.Abs(n.Riser - number) > 1 && Cuts(room, place.Map(n.Line.Vertices[0].At), place.Map(n.Line.Vertices[^1].At)))
+                || view.Strings.Concat(view.Newels).Any(o => Enumerable.Range(0, o.Outline.EdgeCount).Any(i => Cuts(room, place.Map(o.Outline.Edge(i).From), place.Map(o.Outline.Edge(i).To))));
+        }
+
+        static bool Cuts(Box2 box, Point2 a, Point2 b)
+        {
+            var steps = 1 + (int)(a.DistanceTo(b) / 0.4);
+            if (!Box2.Of([a, b]).Grown(0.01).Overlaps(box)) return false;
+            return Enumerable.Range(0, steps + 1).Any(i => a.Towards(b, (double)i / steps) is var p && p.X > box.MinX && p.X < box.MaxX && p.Y > box.MinY && p.Y < box.MaxY);
         }
     }
 

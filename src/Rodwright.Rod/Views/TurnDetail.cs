@@ -41,7 +41,7 @@ public static class TurnDetail
             (-1 * across, isHalf ? half : Math.Max(half, e2), isHalf ? ForFigures : Stub), (-1 * along, Math.Max(half, Math.Max(e1, isHalf ? e2 : 0)), Stub),
         ];
         var (right, up, left, down) = (Reach(new(1, 0)), Reach(new(0, 1)), Reach(new(-1, 0)), Reach(new(0, -1)));
-        var words = along.Y > 0.5 && !isHalf ? 0 : Words + 4; // under the window and the figures there
+        var words = along.Y > 0.5 && !isHalf && plan.Turns.Length == 1 && TurnPlaces.FirstSquare(turn) == turn.FirstLine ? 0 : Words + 4; // under the window and the figures there
         var scale = Scale.ToFit(left.Timber + right.Timber, down.Timber + up.Timber, box.Width - left.Paper - right.Paper, box.Height - down.Paper - up.Paper - words);
         var f = scale.Factor;
         var centre = new Point2(

@@ -30,6 +30,14 @@ public static class TurnPlaces
         return Corners(plan).OrderBy(c => c.At.DistanceTo(at)).Select(c => c.Id).FirstOrDefault(ThingId.Corner);
     }
 
+    /// <summary>"corner of the room", or of several "second corner of the room": the one nearest a point.</summary>
+    public static string CornerName(StairPlan plan, Point2 near)
+    {
+        var corners = Corners(plan);
+        if (corners.Length < 2) return "corner of the room";
+        return $"{TurnWords.Ordinal(corners.IndexOf(corners.MinBy(c => c.At.DistanceTo(near))))} corner of the room";
+    }
+
     /// <summary>The far end of a riser of a turn: on the side away from its newel.</summary>
     public static Point2 Far(StairPlan plan, TurnPlan turn, RiserLine riser) => plan.IsInner(turn) ? riser.Outer : riser.Inner;
 

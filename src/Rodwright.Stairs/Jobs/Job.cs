@@ -30,6 +30,9 @@ public sealed record Job
     /// <summary>The shop's sizes and habits.</summary>
     public Practice Practice { get; init; } = new();
 
+    /// <summary>What was wished for when the layout was chosen; null when nothing was written.</summary>
+    public Wishes? Wishes { get; init; }
+
     /// <summary>
     /// Whether the stair is the mirror image of the one set out left-handed. A straight flight walled on both sides has no hand: x = 0 is its left string's
     /// centre line whatever the job says.

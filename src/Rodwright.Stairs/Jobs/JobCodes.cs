@@ -278,4 +278,7 @@ public static class JobCodes
 
     /// <summary>A turn on the way in without a second passage, or a door with one.</summary>
     public const string WayInForm = "RW1129";
+
+    /// <summary>A family of layouts that is not known.</summary>
+    public const string Family = "RW1140";
 }

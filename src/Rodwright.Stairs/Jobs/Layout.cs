@@ -16,12 +16,6 @@ public sealed record Layout(Hand Hand, ImmutableArray<LayoutItem> Sequence)
     /// <summary>Goings before the first turn (all of them for a straight flight).</summary>
     public int GoingsBefore => Sequence.TakeWhile(i => i is not Jobs.Turn).Sum(i => i.Steps);
 
-    /// <summary>Goings after the last turn; 0 for a straight flight.</summary>
-    public int GoingsAfter => Turn is null ? 0 : Sequence.Reverse().TakeWhile(i => i is not Jobs.Turn).Sum(i => i.Steps);
-
-    /// <summary>Whether the stair is a straight flight or has a single turn.</summary>
-    public bool HasOneTurnAtMost => Sequence.OfType<Turn>().Skip(1).FirstOrDefault() is null;
-
     /// <summary>Which way a turn of this layout turns.</summary>
     public Hand HandOf(Turn turn) => turn.Hand ?? Hand;
 

@@ -99,8 +99,6 @@ internal sealed record Leg(int Index, int Goings, int FirstRiser, Vector2 Along,
     public int LastRiser => FirstRiser + Goings;
 
     public Point2 At(double x, double y) => Origin + x * Along.Right + y * Along;
-
-    public Point2 Local(Point2 p) => new((p - Origin).Dot(Along.Right), (p - Origin).Dot(Along));
 }
 
 /// <summary>A turn as solved.</summary>

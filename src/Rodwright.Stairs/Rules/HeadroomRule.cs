@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Headroom;
 using Rodwright.Stairs.Jobs.Changes;
@@ -15,7 +16,7 @@ public sealed class HeadroomRule : Rule
     public static HeadroomRule Instance { get; } = new();
 
     /// <inheritdoc/>
-    public override string Nothing => "nothing above the stair was measured: give the well and its trimmer (survey.well), and any sloping ceiling (survey.ceilings)";
+    public override string Nothing => "not measured yet: give the well and its trimmer (survey.well), and any sloping ceiling (survey.ceilings)";
 
     /// <inheritdoc/>
     public override IEnumerable<Measurement> Measure(StairPlan plan) =>
@@ -37,13 +38,11 @@ public sealed class HeadroomRule : Rule
         return Advice.Of(words + ", or begin the stair further from under the floor", Ways(plan, longer));
     }
 
-    private static System.Collections.Immutable.ImmutableArray<Way> Ways(StairPlan plan, System.Collections.Immutable.ImmutableArray<WellLonger> longer)
+    private static ImmutableArray<Way> Ways(StairPlan plan, ImmutableArray<WellLonger> longer)
     {
         // A rectangle whose far end stands where the stair needs it grows back towards the foot.
-        if (plan.Job.Survey.Well is not { IsRectangle: true, Along: null } well || longer is not [{ Edge: var edge } only] || !HeadroomWords.Towards(plan, only).EndsWith("foot", StringComparison.Ordinal)) return [];
-        var by = Math.Ceiling(only.By - 1e-6);
-        return [Remedy_(by)];
-
-        Remedy Remedy_(double more) => Findings.Remedy.Of($"the well {Mm(more)} longer", FieldChange.ToList("survey.well.length", well.Length.Values.Select(v => v + more)));
+        if (plan.Job.Survey.Well is not { IsRectangle: true, Along: null } well || longer is not [var only] || !HeadroomWords.Towards(plan, only).EndsWith("foot", StringComparison.Ordinal)) return [];
+        var more = Math.Ceiling(only.By - 1e-6);
+        return [Findings.Remedy.Of($"the well {Mm(more)} longer", FieldChange.ToList("survey.well.length", well.Length.Values.Select(v => v + more)))];
     }
 }

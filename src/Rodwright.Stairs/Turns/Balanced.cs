@@ -22,9 +22,6 @@ public sealed class Balanced(string id, string title, InnerDivision division) : 
     /// <inheritdoc/>
     public override bool Shares => true;
 
-    /// <summary>How the narrow line is shared out.</summary>
-    public InnerDivision Division => division;
-
     /// <inheritdoc/>
     public override IReadOnlyList<TurnLine> Lines(TurnSite site, TurnSetting setting)
     {

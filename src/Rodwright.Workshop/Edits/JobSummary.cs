@@ -11,7 +11,7 @@ public static class JobSummary
     {
         var course = Course.Of(job.Layout);
         var hands = course.Turns.Select(job.Layout.HandOf).Distinct().ToList();
-        var hand = hands.Count == 2 ? "left and right" : (hands.Count == 1 ? hands[0] == Hand.Right : job.IsRightHanded) ? "right hand" : "left hand";
+        var hand = hands.Count == 2 ? "left and right hand" : (hands.Count == 1 ? hands[0] == Hand.Right : job.IsRightHanded) ? "right hand" : "left hand";
         var turn = course.Turns.IsEmpty ? "straight flight" : string.Join(" and ", course.Turns.Select(Kind));
         var scale = job.ModelScale == 1 ? "" : $", model at {Number.Print(job.ModelScale, 3)} of full size";
         return $"{Number.Print(job.Layout.Risers, 0)} risers of {Number.Fixed(job.Rise, 1)}, {hand}, {turn}, going {Number.Print(job.Going)}{scale}";

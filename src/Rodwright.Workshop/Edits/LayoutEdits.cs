@@ -50,7 +50,7 @@ public static class LayoutEdits
     /// <summary>So many tapered steps in a turn, in place of what it is now. The risers stay as many as they are: the longest flight gives or takes the difference.</summary>
     public static JobEdit? TaperedSteps(Job job, int tapered, int turn = 0)
     {
-        if (Course.Of(job.Layout).Turns.ElementAtOrDefault(turn) is not { } was || (was.Kind == TurnKind.Winders && was.Tapered == tapered) || tapered < 1) return null;
+        if (Course.Of(job.Layout).Turns.ElementAtOrDefault(turn) is not { } was || (was.Kind == TurnKind.Winders && was.Tapered == tapered) || tapered < (was.Quarters == 1 ? 1 : 4)) return null;
         var method = was.Kind == TurnKind.Winders ? was.Method : TurnCatalogue.Winders[0].Id;
         return ChangesOfSteps.Turn(job, turn, was with { Kind = TurnKind.Winders, Tapered = tapered, Method = method }) is { } change
             ? JobEdit.Of($"{SequenceWords.Of(was)} to {Number.Print(tapered, 0)} tapered", change)

@@ -12,6 +12,7 @@ internal static class ListWords
         "survey.walls" => "walls of the room",
         "survey.ceilings" => "sloping ceilings",
         "survey.wayIn" => "way in",
+        "survey.well.corners" => "corners of the well",
         _ => path[(path.LastIndexOf('.') + 1)..],
     };
 

@@ -26,10 +26,9 @@ public static class ScaleEdit
             if (parts.Count == 1) changes.Add(FieldChange.To(field.Path, Round(parts[0])));
             else if (parts.Count > 1) changes.Add(FieldChange.ToList(field.Path, parts.Select(Round)));
         }
-        foreach (var list in JobFields.Descriptions.Select(d => d.Path).Where(p => p.StartsWith("survey.", StringComparison.Ordinal) && p.Contains("[]", StringComparison.Ordinal)).Select(p => p[..p.IndexOf("[]", StringComparison.Ordinal)]).Append("survey.well.corners").Distinct())
+        foreach (var list in JobFields.Descriptions.Select(d => d.Path).Where(p => p.StartsWith("survey.", StringComparison.Ordinal) && p.Contains("[]", StringComparison.Ordinal)).Select(p => p[..p.IndexOf("[]", StringComparison.Ordinal)]).Distinct())
         {
             if (JobEdits.At(JobEdits.Tree(job), list)?.DeepClone() is not { } node) continue;
-            changes.RemoveAll(c => c.Path == list);
             changes.Add(new(list, InProportion(node, list).ToJsonString()));
         }
         if (job.Layout.Sequence.Any(i => i is Turn turn && (turn.FirstRiser ?? turn.LastRiser ?? turn.Well) is not null))

@@ -30,13 +30,13 @@ internal static class GoingFacts
         yield return Facts.Mm("going on the walking line, straight across", step.GoingChord, Why.Rule(RiserPlaces.Method(turn)), Why.Steps, Between(a.Walking, b.Walking));
         var station = turn.Steps.TakeWhile(s => s.Number < k).Sum(s => s.GoingArc);
         yield return Facts.Mm("going along the walking line", step.GoingArc, Why.Rule("straight where the line is straight, and the arc about the newel's centre"), Why.Steps,
-            turn.Method == "equal-arcs" ? WalkingFacts.Turn(plan, turn) / n : Working.Of(step.GoingArc), WalkingFacts.Stretch(plan, turn, station, station + step.GoingArc));
+            turn.Method == "equal-arcs" ? WalkingFacts.Turn(turn) / n : Working.Of(step.GoingArc), WalkingFacts.Stretch(plan, turn, station, station + step.GoingArc));
         yield return Facts.Mm("narrow end along the faces", step.NarrowAlongFaces, Why.Rule("along the newel's faces, and the string's beyond; the jog between is not counted"), "practice.newel",
             Narrow(plan, turn) / n, Between(near, after), Round(near, after));
         yield return Facts.Mm("narrow end straight across", step.NarrowStraight, Why.Rule("corner to corner"), "", Between(near, after));
         yield return Facts.Mm("narrow end as width of the tread", step.NarrowTreadWidth, Why.Rule("along the faces, and the nosing"), "practice.nosing", Working.Of(step.NarrowAlongFaces) + plan.Job.Practice.Nosing);
         yield return Facts.Mm("wide end along the wall", step.Wide, Why.Rule("along the wall string's face, and round the corner"), Why.Width, Wide(plan, turn, a, b));
-        yield return Facts.Degrees("taper", step.Taper.Degrees, Why.Rule("the angle between its two riser faces"), "", k == TurnPlaces.FirstSquare(turn) ? Slope(plan, turn, b) : Slope(plan, turn, b) - Slope(plan, turn, a));
+        yield return Facts.Degrees("taper", step.Taper.Degrees, Why.Rule("the angle between its two riser faces"), "", k == TurnPlaces.FirstSquare(turn) ? Slope(plan, turn, b) : Slope(plan, turn, b) - Slope(plan, turn, a), Slope(plan, turn, a) - Slope(plan, turn, b));
         yield return Facts.Mm("from nosing to nosing on the walking line", step.NosingGoing, Why.Rule("straight across; reported beside the going on riser faces"), "practice.nosing", TurnPoints.OnNosings(bench, turn, k));
         if (step.OuterGoing is { } outer) yield return Facts.Mm("going on the outer measuring line", outer, plan.Regulation.Title, "", TurnPoints.OnOuter(bench, turn, k));
         yield return Facts.Degrees("pitch on the walking line", Angle.OfPitch(plan.Rise, step.GoingChord).Degrees, Why.Rule("the slope of one rise over the going straight across"), "", Working.Atan(Working.Of(plan.Rise) / step.GoingChord));

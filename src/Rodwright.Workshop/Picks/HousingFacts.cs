@@ -27,7 +27,7 @@ internal static class HousingFacts
         yield return Facts.Mm("top, up", seat.MaxY, Why.Rule("under its tread"), "practice.tread", Working.Of(k) * plan.Rise - practice.Tread);
         yield return Facts.Mm("lower edge, up", seat.MinY, Why.Rule("it runs down behind the tread below, or stands on it or on the floor"), "practice.riserOnTread",
             Working.Of(k - 1) * plan.Rise - practice.Tread, Working.Of(k - 1) * plan.Rise);
-        foreach (var fact in RiserWedge(bench, housing)) yield return fact;
+        foreach (var fact in RiserWedge(bench, board, housing)) yield return fact;
     }
 
     private static IEnumerable<Fact> TreadWedge(PickBench bench, StringBoard board, StringHousing housing)
@@ -63,7 +63,7 @@ internal static class HousingFacts
         return housing.Shape.Vertices.Where(v => v.At.Y < under - Tolerance.Same).Min(v => v.At.X);
     }
 
-    private static IEnumerable<Fact> RiserWedge(PickBench bench, StringHousing housing)
+    private static IEnumerable<Fact> RiserWedge(PickBench bench, StringBoard board, StringHousing housing)
     {
         if (ReferenceEquals(housing.Seat, housing.Shape) || housing.Shape.Bounds.MaxX < housing.Seat.Bounds.MaxX + Tolerance.Same)
         {
@@ -76,7 +76,7 @@ internal static class HousingFacts
         yield return Facts.Mm("wedge space ends, up", shape.MinY, Why.Rule("run on below the riser so that the wedge can be driven; on a floor it stops there"), "practice.riserWedge.runOn",
             Working.Of(seat.MinY) - wedge.RunOn, Working.Of(seat.MinY) - wedge.RunOn - bench.Practice.Tread);
         yield return Facts.Mm("wedge space at its thick end", shape.MaxX - seat.MaxX, Why.Rule("the thin end, and the taper over the length and the run on; never past the end of the string"), "practice.riserWedge.taper",
-            Working.Of(wedge.Thin) + (Working.Of(seat.MinY) + wedge.Length - shape.MinY) / wedge.Taper);
+            Working.Of(wedge.Thin) + (Working.Of(seat.MinY) + wedge.Length - shape.MinY) / wedge.Taper, End(bench, board) - seat.MaxX);
     }
 
     private static int Index(StringBoard board, int k)

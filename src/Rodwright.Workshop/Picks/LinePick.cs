@@ -26,7 +26,7 @@ internal static class LinePick
             middle ? Working.Of(plan.ClearWidth) / 2 : Working.Of(rule.Inset) * scale);
         yield return Facts.Mm("from the newel's centre lines", plan.WalkingRadius, Why.Rule("half the inner string more; in a turn it is the radius about the newel's centre"), "", Working.Of(inset) + Working.Of(plan.InnerThickness) / 2);
         foreach (var turn in plan.Turns)
-            yield return Facts.Mm($"length in {TurnWords.The(plan, turn)}", TurnPlaces.WalkingLength(turn), Why.Rule(turn.Site.Quarters == 1 ? "an offset, a quarter circle, and an offset" : "an offset, a half circle, and an offset"), Why.Steps, WalkingFacts.Turn(plan, turn));
+            yield return Facts.Mm($"length in {TurnWords.The(plan, turn)}", TurnPlaces.WalkingLength(turn), Why.Rule(turn.Site.Quarters == 1 ? "an offset, a quarter circle, and an offset" : "an offset, a half circle, and an offset"), Why.Steps, WalkingFacts.Turn(turn));
         yield return WalkingFacts.Length(bench);
         if (rule.SecondInsetFor(plan.ClearWidth, scale) is { } second)
             yield return Facts.Mm("outer measuring line, from the inner string's face", second, $"{plan.Regulation.Title}: {Facts.Length(rule.Inset)} from the outer side", "regulation", Working.Of(plan.ClearWidth) - rule.Inset * scale);

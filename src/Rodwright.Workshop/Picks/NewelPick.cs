@@ -87,7 +87,7 @@ internal static class NewelPick
         var (plan, practice) = (bench.Plan, bench.Practice);
         foreach (var s in plan.Strings.Where(s => s.Lower.Newel == site.Id || s.Upper.Newel == site.Id))
         {
-            var riser = plan.RiserLines.FirstOrDefault(r => r.Up.Dot(s.Face.Along) > 1 - 1e-9);
+            var riser = plan.RiserLines.FirstOrDefault(r => r.Number >= s.FirstRiser && r.Number <= s.LastRiser && r.Up.Dot(s.Face.Along) > 1 - 1e-9);
             if (riser is null) continue;
             var along = s.Face.Station(site.Centre) - s.Face.Station(riser.Inner);
             yield return Working.Of(riser.Number) * plan.Rise + (Working.Of(practice.Nosing) + along) * plan.Rise / plan.Going;

@@ -21,7 +21,7 @@ internal static class StringPick
         yield return Facts.Given($"{group}.width", site.Width);
         yield return Facts.Given($"{group}.thickness", site.Thickness);
         yield return Facts.Mm("length of the board", part.Blank.Length, Why.Rule("along the grain, laid so that least of the string lies outside the board"));
-        yield return Facts.Mm("least width that would do", board.LeastWidth, Why.Rule($"judged on the straight steps: the margin, down to the housings' lowest corners, and {Number.Print(practice.CoverBelow)} of wood below them"), "practice.coverBelow",
+        if (board.LeastWidth > 0) yield return Facts.Mm("least width that would do", board.LeastWidth, Why.Rule($"judged on the straight steps: the margin, down to the housings' lowest corners, and {Number.Print(practice.CoverBelow)} of wood below them"), "practice.coverBelow",
             [.. LeastWidth(bench, board)]);
         yield return Facts.Given("practice.margin", practice.Margin);
         yield return Facts.Mm("left below the margin line", Math.Max(0, site.Width - practice.Margin), Why.Rule("what the board leaves, square to the margin line"), "practice.margin", Working.Of(site.Width) - practice.Margin);

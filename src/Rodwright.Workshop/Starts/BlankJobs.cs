@@ -56,7 +56,7 @@ public static class BlankJobs
 
     private static Outcome<Job> Begun(BlankWishes wishes, int risers, double going)
     {
-        var start = SampleJobs.All[0] with { Sides = Sides.For(wishes.Hand), Practice = new(), ModelScale = 1 };
+        var start = SampleJobs.All[0] with { Sides = Sides.For(wishes.Hand), Practice = new(), ModelScale = 1, Survey = new() { FloorToFloor = [2600] } };
         var steps = risers - 1;
         return JobEdits.Apply(start, new JobEdit(
         [

@@ -15,6 +15,9 @@ public static class OwnTableTexts
     public static RegulationShelf Of(ImmutableArray<OwnTableCard> cards) =>
         cards.IsEmpty ? RegulationShelf.Published : RegulationShelf.Published.With(cards.Select(c => OwnRegulationFile.Read(c.Text).Value).OfType<OwnRegulation>().Select(t => t.Table()));
 
+    /// <summary>Whether an own table may have an id: no other is looked for, or kept.</summary>
+    public static bool IsId(string id) => OwnIds.Are(id);
+
     /// <summary>The draft of a table.</summary>
     public static OwnTableDraft Draft(OwnRegulation table, string by) => new(table.Id, table.Title, OwnRegulationFile.Write(table), by);
 

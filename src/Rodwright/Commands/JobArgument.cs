@@ -27,23 +27,26 @@ internal static class JobArgument
         return null;
     }
 
-    private static Outcome<Stair> Read(string path, RegulationShelf shelf)
+    /// <summary>The text of a file, or why it cannot be read.</summary>
+    public static (string? Text, Finding? Refused) Text(string path)
     {
-        string text;
         try
         {
             if (new FileInfo(path) is { Exists: true, Length: > LargestFile } large)
-                return Refuse("RW6002", path, $"the file is {large.Length} bytes; nothing over {LargestFile} is read", "is it a job file?");
-            text = File.ReadAllText(path);
+                return (null, new("RW6002", Severity.Error, path, $"the file is {large.Length} bytes; nothing over {LargestFile} is read", "is it a job file?"));
+            return (File.ReadAllText(path), null);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            return Refuse("RW6001", path, "the file cannot be read: " + e.Message, "give the path of a job file, NAME.stair.json");
+            return (null, new("RW6001", Severity.Error, path, "the file cannot be read: " + e.Message, "give the path of a job file, NAME.stair.json"));
         }
+    }
+
+    private static Outcome<Stair> Read(string path, RegulationShelf shelf)
+    {
+        var (text, refused) = Text(path);
+        if (text is null) return Outcome<Stair>.Refused([refused!]);
         var read = JobFile.Read(text, shelf);
         return read.Value is { } job ? Stair.SetOut(job, read.Findings, shelf) : Outcome<Stair>.Refused(read.Findings);
     }
-
-    private static Outcome<Stair> Refuse(string code, string where, string message, string hint) =>
-        Outcome<Stair>.Refused([new(code, Severity.Error, where, message, hint)]);
 }

@@ -41,6 +41,7 @@ internal static class SurveyJson
             List(json, "inTheMiddle", headroom.InMiddle, Clear);
             json.WriteEndObject();
         }
+        else json.WriteNull("headroom");
         List(json, "walls", report.Walls, (j, w) =>
         {
             j.WriteString("wall", w.Name);

@@ -50,9 +50,12 @@ internal static class SurveyText
         to.WriteLine();
         if (RoomFrame.Of(stair.Plan).From is { } from) to.WriteLine($"  First riser {Mm(from)} from the beginning of its wall.");
         var rows = new List<string[]> { new[] { "wall", "room left", "string", "widest gap", "along", "up", "off square", "leans in per m" } };
-        rows.AddRange(report.Walls.SelectMany(w => report.Scribing.Where(s => s.Wall == w.Wall).DefaultIfEmpty(null).Select(s => s is null
-            ? new[] { w.Name, Mm(w.Least), "-", "-", "-", "-", "-", "-" }
-            : [w.Name, Mm(w.Least), s.String, Mm(s.Widest), Mm(s.S), Mm(s.Z), Number.Fixed(s.OffSquareDegrees, 2) + "°", Mm(s.LeanPerMetre)])));
+        foreach (var wall in report.Walls.Select(w => w.Wall).Concat(report.Scribing.Select(g => g.Wall)).Distinct().Order())
+        {
+            var (name, fit) = (RoomShape.NameOf(stair.Job.Survey.Walls[wall], wall), report.Walls.FirstOrDefault(w => w.Wall == wall));
+            foreach (var gap in report.Scribing.Where(g => g.Wall == wall).DefaultIfEmpty(null))
+                rows.Add([name, fit is null ? "-" : Mm(fit.Least), .. gap is null ? ["-", "-", "-", "-", "-", "-"] : new[] { gap.String, Mm(gap.Widest), Mm(gap.S), Mm(gap.Z), Number.Fixed(gap.OffSquareDegrees, 2) + "°", Mm(gap.LeanPerMetre) }]);
+        }
         Columns.Write(to, rows, 1, 3, 4, 5, 6, 7);
         foreach (var fit in report.Openings)
             to.WriteLine($"  {stair.Job.Survey.Walls[fit.Wall].Openings[fit.Index].Words} in {RoomShape.NameOf(stair.Job.Survey.Walls[fit.Wall], fit.Wall)}: {(fit.Clear is { } clear ? $"{Mm(clear)} clear before step {Number.Print(fit.Step, 0)}, {Mm(fit.Opening.Depth)} wanted" : "clear")}{(fit.Crossed ? "; crossed by a string" : "")}.");

@@ -147,6 +147,7 @@ public sealed class TablesTests(Workshop workshop)
         await page.Keyboard.PressAsync("Space");
         await page.GetByLabel("Compare Ireland, Technical Guidance Document K, 2014, private stair").FocusAsync();
         await page.Keyboard.PressAsync("Space");
+        await Assertions.Expect(page.Locator("#compare")).ToBeEnabledAsync();
         await page.Locator("#compare").FocusAsync();
         await page.Keyboard.PressAsync("Enter");
         await page.Locator(".compared-tables").WaitForAsync();

@@ -80,6 +80,7 @@ public sealed class TablePagesTests
         Assert.True(table.Find("#remove").HasAttribute("disabled"));
         Assert.Contains("Larkmoor", table.Find(".table-list").TextContent);
         Assert.Contains("235 to 290 mm", table.Find("tr.own").TextContent);
+        Assert.StartsWith("One job is or was judged by it", page.Render<OwnTablePage>(p => p.Add(t => t.Id, "own-heron")).Find("#judged").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

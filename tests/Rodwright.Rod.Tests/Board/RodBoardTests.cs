@@ -31,6 +31,15 @@ public sealed class RodBoardTests
             Assert.True(faults.Count == 0, string.Join('\n', faults));
         }, iter: 150);
 
+    [Fact]
+    public void Nothing_overlaps_anything_on_boards_of_stairs_of_several_turns() => Generated.Courses.Sample(
+        job =>
+        {
+            if (Stair.SetOut(job).Value is not { } stair) return;
+            var faults = Boards.Faults(stair);
+            Assert.True(faults.Count == 0, string.Join('\n', faults));
+        }, iter: 60);
+
     [Theory, MemberData(nameof(All))]
     public void A_board_is_shaped_to_hang_on_a_wall_and_shows_every_piece_with_its_mark(string sample)
     {

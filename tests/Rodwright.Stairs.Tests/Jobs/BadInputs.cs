@@ -21,6 +21,7 @@ internal static class BadInputs
         Spoilt("an unknown field in the sides", "\"right\": \"wall\"", "\"right\": \"wall\", \"back\": \"wall\"", "RW1007", "sides.back"),
         Spoilt("an unknown field in the practice", "\"newel\": 90", "\"newel\": 90, \"newelCap\": 20", "RW1007", "practice.newelCap"),
         Spoilt("an unknown field in a string", "\"wallString\": { \"thickness\": 32", "\"wallString\": { \"depth\": 32, \"thickness\": 32", "RW1007", "practice.wallString.depth"),
+        Spoilt("a family of layouts nobody knows", "\"going\": 225", "\"going\": 225, \"wishes\": { \"unwanted\": [\"quarter-landng\"] }", "RW1140", "wishes.unwanted[0]"),
         Spoilt("an unknown field in the tenon", "\"haunch\": 16", "\"haunch\": 16, \"wedge\": 1", "RW1007", "practice.tenon.wedge"),
         Spoilt("no version", "\"rodwright\": 1, ", "", "RW1008", "rodwright"),
         Spoilt("no title", "\"title\": \"Heron Mill, back stair\", ", "", "RW1008", "title"),

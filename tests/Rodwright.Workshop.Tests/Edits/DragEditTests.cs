@@ -71,7 +71,7 @@ public class DragEditTests
     }
 
     [Fact]
-    public void Every_drag_of_every_handle_gives_a_job_the_reader_takes() => Gen.Select(Generated.Jobs, Gen.Double[-800, 800]).Sample((job, distance) =>
+    public void Every_drag_of_every_handle_gives_a_job_the_reader_takes() => Gen.Select(Gen.OneOf(Generated.Jobs, Generated.Courses), Gen.Double[-800, 800]).Sample((job, distance) =>
     {
         if (Stair.SetOut(job).Value is not { } stair) return;
         var handles = DragEdits.Handles(stair);

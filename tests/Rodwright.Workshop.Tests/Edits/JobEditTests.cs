@@ -122,6 +122,9 @@ public class JobEditTests
     [InlineData("right-kite-top", "14 risers of 193.8, right hand, 3 tapered steps, going 230")]
     [InlineData("straight-flight", "13 risers of 203.1, left hand, straight flight, going 235")]
     [InlineData("half-scale-teaching", "6 risers of 95.0, left hand, 3 tapered steps, going 120, model at 0.5 of full size")]
+    [InlineData("double-kite", "14 risers of 186.5, left hand, half turn of 6 tapered steps, going 230")]
+    [InlineData("dog-leg", "14 risers of 191.4, right hand, half landing, going 240")]
+    [InlineData("left-then-right", "15 risers of 176.0, left and right hand, 3 tapered steps and 3 tapered steps, going 230")]
     public void A_job_in_one_line(string sample, string line) => Assert.Equal(line, JobSummary.Of(Samples.Job(sample)));
 
     [Fact]

@@ -9,6 +9,7 @@ using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Board;
 using Rodwright.Rod.Stages;
 using Rodwright.Rod.Things;
+using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Jobs.Fields;
 using Rodwright.Testing;
@@ -122,10 +123,15 @@ public sealed class PicksTests
     }
 
     [Fact]
-    public void Any_stair_is_explained_in_figures_that_come_out()
+    public void Any_stair_is_explained_in_figures_that_come_out() => IsExplained(Generated.Jobs);
+
+    [Fact]
+    public void Any_stair_of_several_turns_is_explained_in_figures_that_come_out() => IsExplained(Generated.Courses);
+
+    private static void IsExplained(Gen<Job> jobs)
     {
         var explained = 0;
-        Generated.Jobs.Sample(
+        jobs.Sample(
             job =>
             {
                 if (Stair.SetOut(job).Value is not { } stair) return;

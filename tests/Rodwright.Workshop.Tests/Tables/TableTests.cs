@@ -97,7 +97,7 @@ public sealed class TableTests
                 new() { Rule = "tapered-going", Clause = "2", AtLeast = "straight-going", Source = "s" },
                 new() { Rule = "taper-reach", Clause = "3", StraightGoings = 3.5, Source = "s" },
                 new() { Rule = "going", Clause = "4", Replaces = "1.3, Table 1.1", Pairs = [new(155, 220, 245, 260), new(165, 200, 223, 300)], Source = "s" },
-                new() { Rule = "headroom", Clause = "5", Source = "s" },
+                new() { Rule = "handrail", Clause = "5", Source = "s" },
             ],
         };
         Assert.Equal(table, TableForm.Of(table).Read().Value);

@@ -79,7 +79,7 @@ public static class JobChanges
         }
     }
 
-    private static bool IsKnown(string path) => Fields.JobFields.Descriptions.Any(d => d.Path == path);
+    private static bool IsKnown(string path) => Fields.JobFields.Descriptions.Any(d => d.Path == path || d.Path == path + "[]");
 
     private static JsonNode? At(JsonNode? node, Step step) => (node, step.Name) switch
     {

@@ -7,7 +7,7 @@ namespace Rodwright.Stairs.Jobs.Fields;
 internal static class Group
 {
     /// <summary>The owner with every field that could be read; fields already dealt with are passed over.</summary>
-    public static T Read<T>(JobReading reading, JsonElement json, string path, T owner, ImmutableArray<Field<T>> fields, HashSet<string>? dealtWith = null) where T : class
+    public static T Read<T>(JobReading reading, JsonElement json, string path, T owner, ImmutableArray<Field<T>> fields, HashSet<string>? dealtWith = null, HashSet<string>? optional = null) where T : class
     {
         var names = fields.Select(f => f.Name).ToArray();
         if (!reading.IsKind(json, JsonValueKind.Object, path, JobCodes.GroupWanted, "a group of fields in braces", "its fields: " + string.Join(", ", names)))
@@ -36,7 +36,7 @@ internal static class Group
         }
         foreach (var field in fields)
         {
-            if (field.Required && !seen.Contains(field.Name))
+            if (field.Required && !seen.Contains(field.Name) && optional?.Contains(field.Name) != true)
                 reading.Refuse(JobCodes.Missing, Join(path, field.Name), $"the {field.Label} is missing", field.Source);
         }
         return owner;

@@ -38,6 +38,7 @@ public static class JobFields
         new NumberField<Job>("width", "width over the strings", new(60, 3000, "mm"), "outside to outside of the strings", j => j.Width, (j, v) => j with { Width = v }, required: true),
         new NumberField<Job>("modelScale", "scale of a teaching model", new(0.1, 1, ""), "1 for a stair; limits of the regulation are multiplied by it, timber is not", j => j.ModelScale, (j, v) => j with { ModelScale = v }),
         new GroupField<Job, Practice>("practice", "the shop's sizes and habits", "every one has a default of common practice", j => j.Practice, (j, v) => j with { Practice = v }, PracticeFields.All),
+        new MaybeGroupField<Job, Wishes>("wishes", "wishes", "what a stair is chosen by; a stair that is set out takes no notice of them", j => j.Wishes, (j, v) => j with { Wishes = v }, new(), WishesFields.All),
     ];
 
     /// <summary>What there is to know about every field, in the order of the file.</summary>

@@ -33,6 +33,9 @@ internal sealed class JobReading(FileKind kind, RegulationShelf? shelf = null)
         refused.Add(where);
     }
 
+    /// <summary>Keeps a field that was not asked for from being compared with others.</summary>
+    public void Withhold(string path) => refused.Add(path);
+
     /// <summary>Refuses a job whose fields, each in order, contradict one another. Hides no other contradiction: all are reported at once.</summary>
     public void Contradict(string code, string where, string message, string hint, params ImmutableArray<Way> ways)
     {

@@ -71,5 +71,5 @@ internal sealed class PointsField<T>(
     }
 
     public override IEnumerable<FieldDescription> Describe(string path, T defaults) =>
-        [new(path, Label, rule.Unit, rule.Least, rule.Most, null, [], false, Source)];
+        [new(path + "[]", Label, rule.Unit, rule.Least, rule.Most, null, [], false, Source)];
 }

@@ -31,7 +31,8 @@ internal static class WidthPicture
             {
                 var line = new Line2(a.From, a.Along);
                 var (from, to) = (Math.Max(0, line.Station(b.From)), Math.Min(a.Length, line.Station(b.To)));
-                if (to - from <= longest) continue;
+                // Of one flight: flights that run the same way further off stand apart by more.
+                if (to - from <= longest || Math.Abs(Math.Abs(line.LeftOf(b.From)) - plan.ClearWidth) > 1) continue;
                 longest = to - from;
                 var middle = MiddleOfStep(plan, line, from, to);
                 best = (middle, new Line2(b.From, b.Along).At(new Line2(b.From, b.Along).Station(middle)));

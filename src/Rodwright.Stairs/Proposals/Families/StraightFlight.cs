@@ -1,0 +1,7 @@
+namespace Rodwright.Stairs.Proposals.Families;
+
+/// <summary>One flight, no turn.</summary>
+internal static class StraightFlight
+{
+    public static Family Family { get; } = new("straight", "straight flight", []);
+}

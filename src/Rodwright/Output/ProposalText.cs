@@ -1,0 +1,52 @@
+using Rodwright.Commands;
+using Rodwright.Geometry;
+using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Proposals;
+using Rodwright.Stairs.Regulations;
+
+namespace Rodwright.Output;
+
+/// <summary>What propose prints: a row for each proposal, the unbeaten ones marked, then each rejected family with its reason.</summary>
+internal static class ProposalText
+{
+    public static void Write(TextWriter to, string path, BriefArgument asked, ProposalReport report, double milliseconds)
+    {
+        var brief = asked.Brief;
+        to.WriteLine($"{brief.Title}: {Number.Print(brief.Survey.Height)} from floor to floor, {RegulationCatalogue.Find(brief.Regulation)!.Title}");
+        to.WriteLine();
+        if (report.Proposals.IsEmpty) to.WriteLine("  No layout fits.");
+        var rows = new List<string[]> { new[] { "", "", "hand", "risers", "going", "flights", "newel", "2R+G", "pitch", "headroom", "floor m²", "narrow", "timber m³", "tapered", "layout" } };
+        rows.AddRange(report.Proposals.Select(Row));
+        if (!report.Proposals.IsEmpty)
+        {
+            Columns.Write(to, rows, 0, 3, 4, 6, 7, 8, 9, 10, 11, 12, 13);
+            to.WriteLine();
+            to.WriteLine("  * nothing else here is at least as good in every measure and better in one");
+        }
+        foreach (var family in report.Rejected)
+        {
+            to.WriteLine();
+            to.WriteLine($"  Not {family.Family.Title}. Decided by {family.DecidedBy}.");
+            to.WriteLine($"    what would help: {family.WouldHelp}");
+        }
+        to.WriteLine();
+        FindingText.Write(to, path, asked.Findings);
+        to.WriteLine($"  {Number.Print(report.CandidatesJudged, 0)} stairs judged in {Number.Print(milliseconds, 0)} ms; every one shown was set out and proved.");
+    }
+
+    private static string[] Row(Proposal p, int index)
+    {
+        var (m, job) = (p.Measures, p.Job);
+        return
+        [
+            Number.Print(index + 1, 0), p.Unbeaten ? "*" : "", p.Hand == Hand.Left ? "left" : "right", Number.Print(job.Layout.Risers, 0), Number.Print(job.Going), Flights(job),
+            job.HasNewels ? Number.Print(job.Practice.Newel) : "-", Number.Print(m.Comfort), Number.Fixed(m.PitchDegrees, 1) + "°", m.Headroom is { } h ? Number.Print(h, 0) : "-",
+            Number.Fixed(m.FloorArea, 2), m.Narrowest is { } n ? Number.Print(n) : "-", Number.Fixed(m.Timber, 2), Number.Print(m.TaperedSteps, 0), p.Family.Title,
+        ];
+    }
+
+    /// <summary>"5 (3) 4": goings, and steps of turns in brackets; L for a landing.</summary>
+    private static string Flights(Job job) => string.Join(' ', job.Layout.Sequence.Select(i => i is Turn turn
+        ? turn.Kind == TurnKind.Landing ? "(L)" : $"({Number.Print(turn.Tapered, 0)})"
+        : Number.Print(i.Steps, 0)));
+}
