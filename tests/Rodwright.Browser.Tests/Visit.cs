@@ -67,6 +67,13 @@ public sealed class Visit : IAsyncDisposable
         await Page.WaitForFunctionAsync("() => document.querySelector('.bar-words')?.textContent?.endsWith('mm')");
     }
 
+    /// <summary>Turns to another view of the job by its name in the bar.</summary>
+    public async Task ToView(string name)
+    {
+        await Page.GetByRole(AriaRole.Link, new() { Name = name, Exact = true }).ClickAsync();
+        await Page.Locator("#view section").First.WaitForAsync();
+    }
+
     /// <summary>Waits until the last change is kept as a revision.</summary>
     public Task Kept(int revision) => Page.GetByText($"kept, revision {revision}", new() { Exact = true }).WaitForAsync();
 

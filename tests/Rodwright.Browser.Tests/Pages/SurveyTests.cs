@@ -13,7 +13,7 @@ public sealed class SurveyTests(Workshop workshop)
         var page = visit.Page;
         page.SetDefaultTimeout(12_000);
         await visit.Sample("Larkmoor");
-        await page.GetByRole(AriaRole.Link, new() { Name = "Survey", Exact = true }).ClickAsync();
+        await visit.ToView("Survey");
         await Add("survey.walls", ("length", "3742"));
         await visit.Kept(2);
         await Add("survey.walls", ("length", "2380"));
@@ -40,5 +40,33 @@ public sealed class SurveyTests(Workshop workshop)
             foreach (var (field, value) in readings) await add.Locator($"#add-{path.Replace('.', '-')}-{field}").FillAsync(value);
             await add.GetByRole(AriaRole.Button).ClickAsync();
         }
+    }
+
+    [Fact]
+    public async Task A_button_stays_under_the_finger_when_the_press_takes_the_focus_from_a_reading_above_it()
+    {
+        await using var visit = await Visit.Begin(workshop.Browser, workshop.Bench.Address, name: "Ada");
+        var page = visit.Page;
+        await page.SetViewportSizeAsync(1280, 2400);
+        await visit.Sample("Larkmoor");
+        await visit.ToView("Survey");
+        var hint = page.Locator("#view #s-survey-floorToFloor-about");
+        var below = page.Locator("#view #s-survey-tolerance");
+        await below.FocusAsync();
+        var folded = await Top();
+        await page.Locator("#view #s-survey-floorToFloor").FocusAsync();
+        var unfolded = await Top();
+        Assert.True(unfolded > folded + 5, "the hint does not unfold");
+        var box = (await below.BoundingBoxAsync())!;
+        await page.Mouse.MoveAsync(box.X + 20, box.Y + 8);
+        await page.Mouse.DownAsync();
+        await page.WaitForTimeoutAsync(200);
+        Assert.Equal(unfolded, await Top());
+        await page.Mouse.UpAsync();
+        await page.WaitForFunctionAsync("y => document.querySelector('#view #s-survey-tolerance').getBoundingClientRect().top < y - 5", unfolded);
+        Assert.True(await hint.IsVisibleAsync());
+        visit.Quiet();
+
+        async Task<double> Top() => (await below.BoundingBoxAsync())!.Y;
     }
 }
