@@ -74,6 +74,18 @@ public sealed class Visit : IAsyncDisposable
         await Page.Locator("#view section").First.WaitForAsync();
     }
 
+    /// <summary>Tab after Tab, as somebody without a mouse would, until what is wanted has the focus.</summary>
+    public async Task Reach(string selector)
+    {
+        await Page.Locator(selector).First.WaitForAsync();
+        for (var i = 0; i < 220; i++)
+        {
+            if (await Page.EvaluateAsync<bool>("s => document.activeElement?.matches(s) === true", selector)) return;
+            await Page.Keyboard.PressAsync("Tab");
+        }
+        Assert.Fail($"{selector} cannot be reached by Tab");
+    }
+
     /// <summary>Waits until the last change is kept as a revision.</summary>
     public Task Kept(int revision) => Page.GetByText($"kept, revision {revision}", new() { Exact = true }).WaitForAsync();
 

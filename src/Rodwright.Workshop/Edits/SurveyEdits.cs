@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using Rodwright.Geometry;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Jobs.Fields;
@@ -10,6 +11,8 @@ namespace Rodwright.Workshop.Edits;
 /// <summary>Adds what was measured to a survey, and takes it out again: items of lists by their place, walls[0] for the first.</summary>
 public static partial class SurveyEdits
 {
+    private const string Corners = "survey.well.corners";
+
     /// <summary>What is known of a field, found by its place in a list or without: survey.walls[2].length. Its path is the one asked for; null for no field.</summary>
     public static FieldDescription? Field(string path) =>
         JobFields.Descriptions.FirstOrDefault(d => d.Path == Places().Replace(path, "[]")) is { } field ? field with { Path = path } : null;
@@ -58,6 +61,38 @@ public static partial class SurveyEdits
     {
         var list = path.EndsWith(']') ? path[..path.LastIndexOf('[')] : path;
         return JobEdit.Of($"{name} removed", FieldChange.ToDefault(list != path && Count(job, list) == 1 ? list : path));
+    }
+
+    /// <summary>The well given by its corners from now on, in place of length, width and where they begin.</summary>
+    /// <param name="corners">Along the first wall and out from it, mm, in order.</param>
+    public static JobEdit WellByCorners(IEnumerable<Point2> corners) => JobEdit.Of("well by its corners",
+        new FieldChange(Corners, new JsonArray([.. corners.Select(c => (JsonNode)new JsonArray(Math.Round(c.X, 1), Math.Round(c.Y, 1)))]).ToJsonString()),
+        FieldChange.ToDefault("survey.well.length"), FieldChange.ToDefault("survey.well.width"), FieldChange.ToDefault("survey.well.along"), FieldChange.ToDefault("survey.well.out"));
+
+    /// <summary>One measure of a corner of the well as it was typed; what is no number the reader refuses.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="index">The corner's place in the list.</param>
+    /// <param name="isAlong">Along the first wall, or out from it.</param>
+    /// <param name="typed">What was typed.</param>
+    public static JobEdit SetCorner(Job job, int index, bool isAlong, string typed) => OfCorners(job, $"corner {index + 1} of the well",
+        list => list[index]!.AsArray()[isAlong ? 0 : 1] = JsonNode.Parse(TypedValue.Json(Field(Corners + "[0]"), typed.Trim())));
+
+    /// <summary>One corner more, half way between the last and the first, to be moved to where it is.</summary>
+    public static JobEdit AddCorner(Job job) => OfCorners(job, "corner of the well added", list =>
+    {
+        var corners = job.Survey.Well!.Corners;
+        var at = corners[^1].Towards(corners[0], 0.5);
+        list.Add(new JsonArray(Math.Round(at.X, 1), Math.Round(at.Y, 1)));
+    });
+
+    /// <summary>One corner less.</summary>
+    public static JobEdit RemoveCorner(Job job, int index) => OfCorners(job, $"corner {index + 1} of the well removed", list => list.RemoveAt(index));
+
+    private static JobEdit OfCorners(Job job, string words, Action<JsonArray> change)
+    {
+        var list = JobEdits.At(JobEdits.Tree(job), Corners)!.DeepClone().AsArray();
+        change(list);
+        return JobEdit.Of(words, new FieldChange(Corners, list.ToJsonString()));
     }
 
     /// <summary>An item's path.</summary>

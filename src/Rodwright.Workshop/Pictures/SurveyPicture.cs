@@ -2,87 +2,143 @@ using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
-using Rodwright.Joinery;
 using Rodwright.Rod.Views;
+using Rodwright.Workshop.Edits;
 
 namespace Rodwright.Workshop.Pictures;
 
-/// <summary>The room as far as it has been measured, for the screen.</summary>
+/// <summary>The room in plan as far as it has been measured, for the screen. Areas to press carry the path of their reading.</summary>
 public static class SurveyPicture
 {
-    private const double Width = 150;
-    private const double Height = 120;
-    private const double Edge = 16; // paper all round for the lengths of the walls, mm
-    private const double Letters = 3.5;
+    private const double Width = 120;
+    private const double Edge = 15.5; // paper all round for the figures of the walls, mm
+    private const double Off = 4.4; // from a wall's face to its tape, mm
+    private const double Letters = TapeMarks.Letters;
 
-    /// <summary>The room, the stair in it, the length of every wall, and an arrow the way the tape is laid for one reading.</summary>
-    /// <param name="stair">The stair in its room.</param>
-    /// <param name="reading">Path of the reading at hand: survey.walls[0].length; null for none.</param>
-    /// <param name="refused">Whether something was refused at a path: its wall says so.</param>
-    public static Picture Of(Stair stair, string? reading, Func<string, bool> refused)
+    /// <summary>Room and stair, a tape with its figure along every wall, the tape of the reading at hand, and what was refused where it was read.</summary>
+    public static Picture Of(RoomView view, SurveyAsk ask)
     {
-        var view = new RoomView(stair);
-        var room = new Box2(Edge, Edge, Width - Edge, Height - Edge);
-        var ratio = Math.Max(view.Bounds.Width / room.Width, view.Bounds.Height / room.Height);
-        var place = Placement.Centred(view.Bounds, room, Scale.OneTo(Math.Clamp(ratio, 1, 1000)));
+        var next = NextWall(view, ask);
+        var seen = next is { } n ? view.Bounds.With(n.From).With(n.To) : view.Bounds;
+        var ratio = Math.Clamp(Math.Max(seen.Width / (Width - 2 * Edge), seen.Height / (108 - 2 * Edge)), 1, 1000);
+        var height = Math.Max(56, seen.Height / ratio + 2 * Edge);
+        var place = Placement.Centred(seen, new(Edge, Edge, Width - Edge, height - Edge), Scale.OneTo(ratio));
         List<Mark> marks =
         [
             .. RoomMarks.Stair(view, place), .. RoomMarks.Walls(view, place), .. RoomMarks.Well(view, place), .. RoomMarks.Slopes(view, place, view.Bounds), .. RoomMarks.Least(view, place),
-            .. view.Walls.SelectMany(w => Words(w, place, refused)),
+            .. view.Walls.SelectMany(w => Figures(w, place, ask)),
         ];
-        if (reading is not null && Tape(view, reading) is { } tape) marks.AddRange(Arrow(place.Map(tape.From), place.Map(tape.To)));
-        return new(Width, Height, [.. marks]);
+        if (next is { } ghost) marks.AddRange(Ghost(view, ghost, place, ask));
+        marks.AddRange(AtHand(view, place, ask));
+        marks.AddRange(Labels(view, place, ask, marks, new(1, 1, Width - 1, height - 1)));
+        return new(Width, height, [.. marks, .. Areas(view, place)]);
     }
 
-    /// <summary>Where the tape lies for a reading, from its beginning to its end in the world; null for a reading that is not taken along the floor.</summary>
-    public static (Point2 From, Point2 To)? Tape(RoomView view, string reading)
+    /// <summary>Where the next wall would run: shown when it is at hand or refused, and before the first.</summary>
+    private static (Point2 From, Point2 To)? NextWall(RoomView view, SurveyAsk ask)
     {
+        var path = SurveyEdits.Item("survey.walls", view.Walls.Length) + ".length";
+        return view.Walls.IsEmpty || ask.Reading == path || ask.At(path) is not null ? SurveyTapes.Next(view, ask.At(path) is { Values: [var first, ..] } ? first : 1500) : null;
+    }
+
+    private static IEnumerable<Mark> Figures(RoomWall wall, Placement place, SurveyAsk ask)
+    {
+        var path = SurveyEdits.Item("survey.walls", wall.Index) + ".length";
+        var away = -wall.Inward;
+        var off = (Off + place.Map(wall.LeafOut)) * away;
+        var (a, b) = (place.Map(wall.From) + off, place.Map(wall.To) + off);
+        var refused = ask.At(path);
+        var of = refused is not null ? TapeMarks.Disagrees : ask.Reading == path ? TapeMarks.AtHand : null;
+        foreach (var mark in TapeMarks.Draw(a, b, of)) yield return mark;
+        foreach (var mark in TapeMarks.Ticks(a, (b - a).Unit, (refused?.Values ?? []).Select(place.Map))) yield return mark;
+        var readings = wall.Run.Length;
+        var figure = refused?.Words ?? Number.Print(wall.Length, 1) + (readings.Values.Count > 1 ? $" ({Number.Print(readings.Spread)} apart)" : "");
+        foreach (var word in TapeMarks.Along(a, b, away, (wall.Name, figure), refused is null ? null : TapeMarks.Disagrees)) yield return word;
+    }
+
+    private static IEnumerable<Mark> Ghost(RoomView view, (Point2 From, Point2 To) wall, Placement place, SurveyAsk ask)
+    {
+        var path = SurveyEdits.Item("survey.walls", view.Walls.Length) + ".length";
+        var (from, to) = (place.Map(wall.From), place.Map(wall.To));
+        var along = (to - from).Unit;
+        // Away from the room: the side the stair is not on.
+        var away = (place.Map(view.Bounds.Centre) - from).Dot(along.Left) > 0 ? along.Right : along.Left;
+        yield return StrokeMark.Line(from, to, new(0.35, Dash.Short), Layer.Site);
+        var refused = ask.At(path);
+        foreach (var mark in TapeMarks.Draw(from + Off * away, to + Off * away, refused is not null ? TapeMarks.Disagrees : ask.Reading == path ? TapeMarks.AtHand : null)) yield return mark;
+        foreach (var mark in TapeMarks.Ticks(from + Off * away, along, (refused?.Values ?? []).Select(place.Map))) yield return mark;
+        var name = view.Walls.IsEmpty ? "first wall" : "next wall";
+        foreach (var word in TapeMarks.Along(from + Off * away, to + Off * away, away, (name, refused?.Words ?? "not measured yet"), refused is null ? null : TapeMarks.Disagrees)) yield return word;
+    }
+
+    /// <summary>Tapes that lie elsewhere than along a wall: the one at hand, and those whose readings disagree.</summary>
+    private static IEnumerable<Mark> AtHand(RoomView view, Placement place, SurveyAsk ask)
+    {
+        foreach (var refused in ask.Refused.Where(r => !IsWall(r.Path)))
+        {
+            if (SurveyTapes.Level(view, refused.Path) is not { } tape) continue;
+            var (from, to) = (place.Map(tape.From), place.Map(tape.To));
+            foreach (var mark in TapeMarks.Draw(from, to, TapeMarks.Disagrees)) yield return mark;
+            foreach (var mark in TapeMarks.Ticks(from, (to - from).Unit, refused.Values.Select(place.Map))) yield return mark;
+        }
+        if (ask.Reading is { } path && !IsWall(path) && ask.At(path) is null && SurveyTapes.Level(view, path) is { } hand)
+            foreach (var mark in TapeMarks.Draw(place.Map(hand.From), place.Map(hand.To), TapeMarks.AtHand)) yield return mark;
+    }
+
+    private static bool IsWall(string path) => path.StartsWith("survey.walls[", StringComparison.Ordinal) && path.EndsWith("].length", StringComparison.Ordinal);
+
+    private static List<Mark> Labels(RoomView view, Placement place, SurveyAsk ask, List<Mark> drawn, Box2 room)
+    {
+        var marks = new List<Mark>();
+        var placer = new LabelPlacer(room);
+        placer.Avoid(drawn);
+        foreach (var refused in ask.Refused.Where(r => !IsWall(r.Path)))
+            if (SurveyTapes.Level(view, refused.Path) is { } tape) Say(refused.Words, tape.From.Towards(tape.To, 0.5), TapeMarks.Disagrees);
+        if (view.Report.Headroom?.Least is { } least) Say($"headroom {Number.Print(least.Least, 0)}", least.At);
+        if (view.Stair.Job.Survey.Well is { } well && view.Well is { } ring)
+            Say(well.IsRectangle ? $"well {Number.Print(well.Length.Mean, 1)} × {Number.Print(well.Width.Mean, 1)}" : $"well of {Number.Print(well.Corners.Count, 0)} corners", Free(view, ring));
         foreach (var wall in view.Walls)
         {
-            var path = Edits.SurveyEdits.Item("survey.walls", wall.Index);
-            if (reading == path + ".length") return (wall.From, wall.To);
-            if (reading == path + ".corner.leg") return (wall.To, wall.At(wall.Length - (wall.Run.Corner?.Leg ?? 600)));
-            if (reading == path + ".corner.diagonal" && wall.Index + 1 < view.Walls.Length) return (wall.From, view.Walls[wall.Index + 1].To);
-            for (var i = 0; i < wall.Run.Openings.Count; i++)
-            {
-                var (opening, at) = (wall.Run.Openings[i], Edits.SurveyEdits.Item(path + ".openings", i));
-                if (reading == at + ".at") return (wall.From, wall.At(opening.At));
-                if (reading == at + ".width") return (wall.At(opening.At), wall.At(opening.At + opening.Width));
-            }
+            foreach (var opening in wall.Run.Openings) Say($"{opening.Words} {Number.Print(opening.Width, 0)}", wall.At(opening.At + opening.Width / 2));
+            if (wall.Run.Corner is { } corner && corner.Degrees(wall.Length, wall.Index + 1 < view.Walls.Length ? view.Walls[wall.Index + 1].Length : 0) is { } inside) Say($"{Number.Print(inside, 1)}°", wall.To);
         }
-        if (view.Well is not { } well) return null;
-        return reading switch
+        foreach (var above in view.Report.Headroom?.Above ?? [])
+            if (view.Contour(above, view.Report.HeadroomWanted ?? 2000, view.Bounds) is { } line) Say($"{above.Name} {Number.Print(view.Report.HeadroomWanted ?? 2000, 0)} high", line.A.Towards(line.B, 0.3));
+        Say("up", view.Stair.Plan.Riser(1).Walking);
+        return marks;
+
+        void Say(string words, Point2 near, string? of = null)
         {
-            "survey.well.length" => (well.Edge(0).From, well.Edge(0).To),
-            "survey.well.width" => (well.Edge(1).From, well.Edge(1).To),
-            _ => null,
-        };
+            if (placer.Place(words, place.Map(near), Letters, gap: 2, of: of) is { } label) marks.AddRange(label.Marks.Select(m => m is TextMark text ? text with { Knockout = true } : m));
+        }
     }
 
-    private static IEnumerable<Mark> Words(RoomWall wall, Placement place, Func<string, bool> refused)
-    {
-        var readings = wall.Run.Length;
-        var path = Edits.SurveyEdits.Item("survey.walls", wall.Index) + ".length";
-        var apart = refused(path) ? " disagree" : readings.Values.Count > 1 ? $" ({Number.Print(readings.Spread)} apart)" : "";
-        var (a, b) = (place.Map(wall.From), place.Map(wall.To));
-        var at = a.Towards(b, 0.5) - 8 * wall.Inward;
-        // A wall that runs up the picture has its words beside it on two lines: the paper is narrow there.
-        var upright = Math.Abs(wall.Inward.X) > 0.7;
-        yield return Word(wall.Name, at + new Vector2(0, upright ? 3 : 2.5));
-        yield return Word(Number.Print(wall.Length, 0) + apart, at - new Vector2(0, upright ? 3 : 2.5));
-    }
+    /// <summary>The middle of the edge that lies furthest from any wall.</summary>
+    private static Point2 Free(RoomView view, Path2 well) => Enumerable.Range(0, well.EdgeCount).Select(i => well.Edge(i).From.Towards(well.Edge(i).To, 0.5))
+        .MaxBy(p => view.Walls.Select(w => Path2.Polyline(w.From, w.To).DistanceTo(p)).DefaultIfEmpty(0).Min());
 
-    private static TextMark Word(string text, Point2 at)
+    /// <summary>What can be pressed, the smallest last: well, walls, doors and windows.</summary>
+    private static IEnumerable<Mark> Areas(RoomView view, Placement place)
     {
-        var half = Drawings.Fonts.Lettering.Width(text, Letters) / 2 + 1;
-        return new(new(Math.Clamp(at.X, half, Width - half), at.Y), text, Letters, Layer.Dimension, HorizontalAnchor.Middle, VerticalAnchor.Middle, knockout: true);
-    }
+        if (view.Well is { } well) yield return new FillMark([place.Map(well)], 1, Layer.Hit, view.Stair.Job.Survey.Well!.IsRectangle ? "survey.well.length" : "survey.well.corners[0].along");
+        foreach (var wall in view.Walls)
+        {
+            var path = SurveyEdits.Item("survey.walls", wall.Index);
+            yield return Band(wall, 0, wall.Length, 3, Off + place.Map(wall.LeafOut) + 5, path + ".length");
+            for (var i = 0; i < wall.Run.Openings.Count; i++)
+                yield return Band(wall, wall.Run.Openings[i].At, wall.Run.Openings[i].At + wall.Run.Openings[i].Width, 4, 4, SurveyEdits.Item(path + ".openings", i) + ".at");
+        }
+        if (view.Walls.IsEmpty && SurveyTapes.Next(view, 1500) is var next)
+        {
+            var (a, b) = (place.Map(next.From), place.Map(next.To));
+            var side = 8 * (b - a).Unit.Left;
+            yield return new FillMark([Path2.Polygon(a + side, b + side, b - side, a - side)], 1, Layer.Hit, SurveyEdits.Item("survey.walls", 0) + ".length");
+        }
 
-    private static IEnumerable<Mark> Arrow(Point2 from, Point2 to)
-    {
-        if (from.DistanceTo(to) < 1) yield break;
-        var along = (to - from).Unit;
-        yield return StrokeMark.Line(from, to, PicturePens.OnFace, Layer.Dimension, "tape");
-        yield return new FillMark([Path2.Polygon(to, to - 4 * along + 1.6 * along.Left, to - 4 * along - 1.6 * along.Left)], 1, Layer.Dimension, "tape");
+        Mark Band(RoomWall wall, double from, double to, double inward, double outward, string of)
+        {
+            var (a, b, into) = (place.Map(wall.At(from)), place.Map(wall.At(to)), wall.Inward);
+            return new FillMark([Path2.Polygon(a + inward * into, b + inward * into, b - outward * into, a - outward * into)], 1, Layer.Hit, of);
+        }
     }
 }

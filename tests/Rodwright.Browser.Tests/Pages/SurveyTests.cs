@@ -16,6 +16,8 @@ public sealed class SurveyTests(Workshop workshop)
         await visit.ToView("Survey");
         await Add("survey.walls", ("length", "3742"));
         await visit.Kept(2);
+        await page.Locator("#add-survey-walls-length").FocusAsync();
+        await Assertions.Expect(Board(page, "tape").First).ToBeVisibleAsync();
         await Add("survey.walls", ("length", "2380"));
         await visit.Kept(3);
         await Add("survey.well", ("length", "2455"), ("width", "2020"), ("trimmer", "232"));
@@ -26,7 +28,8 @@ public sealed class SurveyTests(Workshop workshop)
         await length.FillAsync("3742, 3790");
         await length.PressAsync("Enter");
         await Assertions.Expect(page.Locator("#view .refusal")).ToContainTextAsync("48 mm apart");
-        await visit.Picture("20-survey");
+        await Assertions.Expect(Board(page, "disagrees", "text")).ToContainTextAsync("3742, 3790: 48 apart");
+        await visit.Picture("21-survey");
         await length.FillAsync("3742, 3744");
         await length.PressAsync("Enter");
         await visit.Kept(5);
@@ -40,6 +43,89 @@ public sealed class SurveyTests(Workshop workshop)
             foreach (var (field, value) in readings) await add.Locator($"#add-{path.Replace('.', '-')}-{field}").FillAsync(value);
             await add.GetByRole(AriaRole.Button).ClickAsync();
         }
+    }
+
+    [Fact]
+    public async Task What_is_pressed_on_the_picture_takes_the_reading_in_hand_and_a_well_may_have_any_corners()
+    {
+        await using var visit = await Visit.Begin(workshop.Browser, workshop.Bench.Address, name: "Ada");
+        var page = visit.Page;
+        await visit.Sample("Curlew House");
+        await visit.ToView("Survey");
+        await Press(page, "survey.walls[1].length", 0.5, 0.2);
+        await Assertions.Expect(page.Locator("#view [data-path='survey.walls[1].length'] input")).ToBeFocusedAsync();
+        await Assertions.Expect(Board(page, "tape").First).ToBeVisibleAsync();
+        await page.Locator("#view [data-path='survey.well.trimmer'] input").FocusAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Section", Exact = true })).ToHaveAttributeAsync("aria-pressed", "true");
+        await Assertions.Expect(Board(page, "least", "text")).ToContainTextAsync("least headroom 1818");
+        await visit.Picture("22-survey-section");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Give it by its corners" }).ClickAsync();
+        await visit.Kept(2);
+        await Assertions.Expect(page.Locator(".corner-row")).ToHaveCountAsync(4);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add a corner" }).ClickAsync();
+        await visit.Kept(3);
+        await page.GetByLabel("Corner 5, along").FillAsync("1100");
+        await page.GetByLabel("Corner 5, along").PressAsync("Enter");
+        await visit.Kept(4);
+        await Assertions.Expect(page.Locator(".survey-board")).ToContainTextAsync("well of 5 corners");
+        await page.GetByLabel("Corner 5, along").FillAsync("9000");
+        await page.GetByLabel("Corner 5, along").PressAsync("Enter");
+        await Assertions.Expect(page.Locator("#view .refusal")).ToContainTextAsync("cross one another");
+        await page.GetByLabel("Remove corner 5").ClickAsync();
+        await visit.Kept(5);
+        await Assertions.Expect(page.Locator("#view .refusal")).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Locator(".corner-row")).ToHaveCountAsync(4);
+        visit.Quiet();
+    }
+
+    [Fact]
+    public async Task On_a_tablet_held_upright_and_on_the_dark_board_the_field_at_hand_stays_below_the_picture_and_no_rule_of_accessibility_is_broken()
+    {
+        await using var visit = await Visit.Begin(workshop.Browser, workshop.Bench.Address, 800, 1280, touch: true, name: "Ada");
+        var page = visit.Page;
+        await visit.Sample("Curlew House");
+        await visit.ToView("Survey");
+        var across = page.Locator("#view [data-path='survey.walls[0].corner.across'] input");
+        await page.Locator("#view [data-path='survey.place.gap'] input").FocusAsync();
+        await across.FocusAsync();
+        await Assertions.Expect(Board(page, "tape").First).ToBeVisibleAsync();
+        var (field, board) = ((await across.BoundingBoxAsync())!, (await page.Locator(".survey-board").BoundingBoxAsync())!);
+        Assert.True(field.Y >= board.Y + board.Height, "the picture hides the field at hand");
+        Assert.True(await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= innerWidth && document.querySelector('#view').scrollWidth <= document.querySelector('#view').clientWidth"), "it must be scrolled sideways");
+        Assert.Equal(0, await page.EvaluateAsync<int>("() => [...document.querySelectorAll('#view :is(button, summary, input, select)')].filter(e => e.offsetParent && e.getBoundingClientRect().height < 44).length"));
+        await visit.Picture("23-survey-on-a-tablet");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Dark board" }).ClickAsync();
+        await page.WaitForFunctionAsync("() => document.documentElement.dataset.ground === 'dark'");
+        await ViewsTests.Audit(visit, "survey on the dark board");
+    }
+
+    [Fact]
+    public async Task A_room_is_measured_by_the_keyboard_alone()
+    {
+        await using var visit = await Visit.Begin(workshop.Browser, workshop.Bench.Address, name: "Ada");
+        var page = visit.Page;
+        await visit.Sample("Larkmoor");
+        await visit.ToView("Survey");
+        await visit.Reach("#view details[data-add='survey.walls'] > summary");
+        await page.Keyboard.PressAsync("Enter");
+        await visit.Reach("#add-survey-walls-length");
+        await Assertions.Expect(Board(page, "tape").First).ToBeVisibleAsync();
+        await page.Keyboard.TypeAsync("3742");
+        await visit.Reach("#view details[data-add='survey.walls'] button");
+        await page.Keyboard.PressAsync("Enter");
+        await visit.Kept(2);
+        await visit.Reach("#view details[data-add='survey.walls[0].corner'] > summary");
+        await page.Keyboard.PressAsync("Enter");
+        foreach (var (field, value) in new[] { ("leg", "600"), ("nextLeg", "800"), ("across", "1001") })
+        {
+            await visit.Reach($"#add-survey-walls-0--corner-{field}");
+            await page.Keyboard.TypeAsync(value);
+        }
+        await visit.Reach("#view details[data-add='survey.walls[0].corner'] button");
+        await page.Keyboard.PressAsync("Enter");
+        await visit.Kept(3);
+        await Assertions.Expect(page.Locator(".survey-board")).ToContainTextAsync("90.1°");
+        visit.Quiet();
     }
 
     [Fact]
@@ -68,5 +154,15 @@ public sealed class SurveyTests(Workshop workshop)
         visit.Quiet();
 
         async Task<double> Top() => (await below.BoundingBoxAsync())!.Y;
+    }
+
+    /// <summary>Marks of one thing on the picture.</summary>
+    private static ILocator Board(IPage page, string of, string element = "path") => page.Locator($".survey-board {element}[data-of={of}]");
+
+    /// <summary>Presses an area of the picture, so far along and down its box.</summary>
+    private static async Task Press(IPage page, string path, double along, double down)
+    {
+        var box = (await page.Locator($".survey-board .hit[data-of='{path}']").BoundingBoxAsync())!;
+        await page.Mouse.ClickAsync((float)(box.X + along * box.Width), (float)(box.Y + down * box.Height));
     }
 }
