@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using System.Text.RegularExpressions;
 using Rodwright.Geometry;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Jobs.Changes;
@@ -9,18 +8,18 @@ using Rodwright.Stairs.Jobs.Fields;
 namespace Rodwright.Workshop.Edits;
 
 /// <summary>Adds what was measured to a survey, and takes it out again: items of lists by their place, walls[0] for the first.</summary>
-public static partial class SurveyEdits
+public static class SurveyEdits
 {
     private const string Corners = "survey.well.corners";
 
     /// <summary>What is known of a field, found by its place in a list or without: survey.walls[2].length. Its path is the one asked for; null for no field.</summary>
     public static FieldDescription? Field(string path) =>
-        JobFields.Descriptions.FirstOrDefault(d => d.Path == Places().Replace(path, "[]")) is { } field ? field with { Path = path } : null;
+        JobFields.Descriptions.FirstOrDefault(d => d.Path == AnyPlace(path)) is { } field ? field with { Path = path } : null;
 
     /// <summary>Every field of a thing of the survey, of lists within it not: those have places of their own.</summary>
     public static IEnumerable<FieldDescription> FieldsOf(string path)
     {
-        var under = Places().Replace(path, "[]") + ".";
+        var under = AnyPlace(path) + ".";
         return JobFields.Descriptions.Where(d => d.Path.StartsWith(under, StringComparison.Ordinal) && !d.Path[under.Length..].Contains('[', StringComparison.Ordinal))
             .Select(d => d with { Path = $"{path}.{d.Path[under.Length..]}" });
     }
@@ -104,6 +103,11 @@ public static partial class SurveyEdits
         return items;
     }
 
-    [GeneratedRegex(@"\[\d+\]")]
-    private static partial Regex Places();
+    /// <summary>A path with every place in a list left open, as fields are described.</summary>
+    private static string AnyPlace(string path)
+    {
+        for (var open = path.IndexOf('[', StringComparison.Ordinal); open >= 0; open = path.IndexOf('[', open + 1))
+            path = path[..(open + 1)] + path[path.IndexOf(']', open)..];
+        return path;
+    }
 }

@@ -17,7 +17,7 @@ public sealed record RefusedReading(string Path, ImmutableArray<double> Values)
 
     /// <summary>What of a change was refused, each where its finding says.</summary>
     public static IEnumerable<RefusedReading> Of(JobEdit edit, IEnumerable<Finding> findings) =>
-        findings.Where(f => f.Where.StartsWith("survey.", StringComparison.Ordinal)).Select(f => f.Where).Distinct().Select(path => new RefusedReading(path, [.. Typed(edit, path)]));
+        findings.Where(f => f.Severity == Severity.Error && f.Where.StartsWith("survey.", StringComparison.Ordinal)).Select(f => f.Where).Distinct().Select(path => new RefusedReading(path, [.. Typed(edit, path)]));
 
     private static IEnumerable<double> Typed(JobEdit edit, string path)
     {
