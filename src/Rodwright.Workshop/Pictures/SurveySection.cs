@@ -73,7 +73,7 @@ public static class SurveySection
         foreach (var refused in ask.Refused.Where(r => r.Path != Floors))
             if (SurveyTapes.Upright(room, view, refused.Path) is { } tape) Say(refused.Words, tape.From.Towards(tape.To, 0.5), TapeMarks.Disagrees);
         if (view.LeastAcross is { } least && least.High <= view.Bounds.MaxY)
-            Say($"{(least.High < least.Low ? "✗ " : "")}least headroom {Number.Print(least.High - least.Low, 0)}{(IsBeside(view) ? ", beside the line" : "")}", new(least.S, (least.Low + least.High) / 2), "least");
+            Say(least.High < least.Low ? $"✗ {Number.Print(least.Low - least.High, 0)} in {view.Headroom!.Least!.Under.Name}" : $"least headroom {Number.Print(least.High - least.Low, 0)}{(IsBeside(view) ? ", beside the line" : "")}", new(least.S, (least.Low + least.High) / 2), "least");
         if (survey.Well is { } well) Say($"trimmer {Number.Print(well.Trimmer.Mean, 0)}", new((view.Arrival + view.Bounds.MaxX) / 2, survey.Height - well.Trimmer.Mean));
         Say("upper floor", new((view.Arrival + view.Bounds.MaxX) / 2, survey.Height));
         Say("floor", new(view.Bounds.MinX + 200, 0));

@@ -79,6 +79,31 @@ public sealed class SurveyTests(Workshop workshop)
     }
 
     [Fact]
+    public async Task In_the_round_the_place_of_least_headroom_is_marked_with_its_measure_and_what_it_is_under()
+    {
+        await using var visit = await Visit.Begin(workshop.Browser, workshop.Bench.Address, name: "Ada");
+        var page = visit.Page;
+        await visit.Sample("Curlew House");
+        await visit.ToView("In the round");
+        await page.Locator(".solid[data-state=ready]").WaitForAsync();
+        var words = page.Locator("[data-solid=least-words]");
+        await Assertions.Expect(words).ToHaveTextAsync("headroom 1818 mm, step 12, under roof slope");
+        await Assertions.Expect(words).ToBeVisibleAsync();
+        await page.WaitForTimeoutAsync(800);
+        await visit.Picture("24-headroom-in-the-round");
+        var (label, view) = ((await words.BoundingBoxAsync())!, (await page.Locator(".solid-view").BoundingBoxAsync())!);
+        Assert.True(label.X >= view.X && label.X + label.Width <= view.X + view.Width && label.Y >= view.Y && label.Y + label.Height <= view.Y + view.Height, "the words lie outside the picture");
+        await ViewsTests.Audit(visit, "headroom in the round");
+        var button = page.GetByRole(AriaRole.Button, new() { Name = "Headroom", Exact = true });
+        await button.ClickAsync();
+        await Assertions.Expect(words).ToBeHiddenAsync();
+        await Assertions.Expect(button).ToHaveAttributeAsync("aria-pressed", "false");
+        await page.Locator(".solid-canvas").PressAsync("h");
+        await Assertions.Expect(words).ToBeVisibleAsync();
+        visit.Quiet();
+    }
+
+    [Fact]
     public async Task On_a_tablet_held_upright_and_on_the_dark_board_the_field_at_hand_stays_below_the_picture_and_no_rule_of_accessibility_is_broken()
     {
         await using var visit = await Visit.Begin(workshop.Browser, workshop.Bench.Address, 800, 1280, touch: true, name: "Ada");
