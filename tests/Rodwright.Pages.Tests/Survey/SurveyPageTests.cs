@@ -25,6 +25,7 @@ public sealed class SurveyPageTests
         await view.Find($"{Wall} button").ClickAsync(new());
         Assert.Equal(3742, work.State.Job.Survey.Walls[0].Length.Mean);
         Assert.Equal(2, work.Session.Card.Revision);
+        Assert.Equal("Add the corner at the end of wall 1", view.Find("details[data-add='survey.walls[0].corner'] summary").TextContent);
         var length = view.Find("[data-path='survey.walls[0].length'] input");
         await length.ChangeAsync(new() { Value = "3742, 3790" });
         Assert.Contains("48 mm apart", view.Find("[data-path='survey.walls[0].length'] .refusal").TextContent, StringComparison.Ordinal);
