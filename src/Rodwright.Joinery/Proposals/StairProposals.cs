@@ -30,7 +30,8 @@ public static class StairProposals
     public static string? Against(Job job, RegulationShelf? shelf = null)
     {
         // A job is written and read before it is proposed: what the reader would refuse is no proposal.
-        var read = JobFile.Read(JobFile.Write(job), shelf);
+        var text = JobFile.Write(job);
+        var read = shelf is null ? JobFile.Read(text) : JobFile.Read(text, shelf);
         if (read.Value is not { } whole) return Worst(read.Findings);
         var outcome = Stair.Draft(whole, read.Findings, shelf);
         if (outcome.Value is not { } stair) return Worst(outcome.Findings);
