@@ -22,7 +22,7 @@ public static class Prover
             return j.Kind switch
             {
                 JointKind.TreadHousing or JointKind.RiserHousing => HousingProof.Prove(j, male, female),
-                JointKind.Tenon => TenonProof.Prove(j, male, female, practice.Tenon.MorticeClearance, practice.Tenon.Draw),
+                JointKind.Tenon => TenonProof.Prove(j, male, female, practice.Tenon.MorticeClearance, practice.Tenon.Draw, kit.Plan.Units),
                 JointKind.Corner => MeetingProof.Corner(j, male, female),
                 JointKind.RiserToTread => MeetingProof.RiserToTread(j, male, female, practice.RiserOnTread),
                 _ => MeetingProof.TreadOnRiser(j, male, female),

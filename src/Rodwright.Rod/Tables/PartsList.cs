@@ -27,9 +27,9 @@ public static class PartsList
         return
         [
             group.Marks, NameOf(group), Number.Print(group.Parts.Length, 0), part.Material,
-            Number.Print(blank.Length), Number.Print(blank.Width), Number.Print(blank.Thickness),
-            string.Join("; ", blank.JointedUp.Select(j => $"{j.Mark}: {Number.Print(j.Length)} x {Number.Print(j.Width)}, {j.Edge}")),
-            GlueUp.Of(part, stair.Job.Practice).InWords,
+            stair.Units.Print(blank.Length), stair.Units.Print(blank.Width), stair.Units.Print(blank.Thickness),
+            string.Join("; ", blank.JointedUp.Select(j => $"{j.Mark}: {stair.Units.Print(j.Length)} x {stair.Units.Print(j.Width)}, {j.Edge}")),
+            GlueUp.Of(part, stair.Job.Practice).InWords(stair.Units),
             string.Join("; ", Remarks(stair, part)),
         ];
     }
@@ -57,10 +57,10 @@ public static class PartsList
                 if (part.Cuts.Any(c => c.Kind == CutKind.CornerHousing)) yield return "housed for the upper string at the corner";
                 break;
             case PartKind.Newel:
-                foreach (var cut in part.Cuts.Where(c => c.Kind == CutKind.Notch)) yield return $"notched {Number.Print(cut.Depth)} {cut.Note}";
+                foreach (var cut in part.Cuts.Where(c => c.Kind == CutKind.Notch)) yield return $"notched {stair.Units.Print(cut.Depth)} {cut.Note}";
                 break;
             case PartKind.Tread or PartKind.TaperedTread or PartKind.NosingPiece:
-                if (part.Cuts.FirstOrDefault(c => c.Kind == CutKind.RoundedEdge) is { } round) yield return $"nosing rounded {Number.Print(round.Depth)}";
+                if (part.Cuts.FirstOrDefault(c => c.Kind == CutKind.RoundedEdge) is { } round) yield return $"nosing rounded {stair.Units.Print(round.Depth)}";
                 if (part.Kind == PartKind.TaperedTread) yield return "to its own shape";
                 break;
             case PartKind.TaperedRiser:

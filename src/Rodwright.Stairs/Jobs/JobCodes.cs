@@ -281,4 +281,10 @@ public static class JobCodes
 
     /// <summary>A family of layouts that is not known.</summary>
     public const string Family = "RW1140";
+
+    /// <summary>A text that is no length in feet and inches, or one in a job in millimetres.</summary>
+    public const string InchText = "RW1150";
+
+    /// <summary>A unit that is not known.</summary>
+    public const string UnitsWord = "RW1151";
 }

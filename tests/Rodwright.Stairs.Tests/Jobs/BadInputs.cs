@@ -54,6 +54,8 @@ internal static class BadInputs
         Spoilt("a number too large for a number", "\"going\": 225", "\"going\": 1e999", "RW1015", "going"),
         Spoilt("NaN in quotation marks", "\"width\": 860", "\"width\": \"NaN\"", "RW1016", "width"),
         Spoilt("infinity in quotation marks", "\"width\": 860", "\"width\": \"-Infinity\"", "RW1016", "width"),
+        Spoilt("feet and inches in a job in millimetres", "\"width\": 860", "\"width\": \"2' 10 1/4\"", "RW1150", "width"),
+        Spoilt("a unit that is not known", "\"title\"", "\"units\": \"feet\", \"title\"", "RW1151", "units"),
         Spoilt("a number in quotation marks", "\"newel\": 90", "\"newel\": \"90\"", "RW1016", "practice.newel"),
         Spoilt("a negative width", "\"width\": 860", "\"width\": -860", "RW1017", "width"),
         Spoilt("a negative nosing", "\"nosing\": 20", "\"nosing\": -1", "RW1017", "practice.nosing"),
