@@ -4,6 +4,7 @@ using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Drawings.Sheets.Dimensions;
 using Rodwright.Geometry;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Drawings.Tests;
@@ -31,7 +32,7 @@ public sealed class DimensionTests
     [Fact]
     public void No_figure_ever_meets_another_or_a_line_however_crowded()
     {
-        Stations.Select(Gen.Int[0, 7], Gen.Bool, Gen.Bool).Sample((stations, eighth, below, running) =>
+        Stations.Select(Gen.Int[0, 7], Gen.Bool, Gen.Bool).Holds((stations, eighth, below, running) =>
         {
             var along = Vector2.At(eighth * Math.PI / 4);
             var side = below ? -1 : 1;
@@ -50,7 +51,7 @@ public sealed class DimensionTests
     {
         Assert.Equal([0, 10, 30], Spread.Apart([0, 10, 30], 5));
         Assert.Equal([-2.5, 2.5, 30], Spread.Apart([0, 0, 30], 5));
-        Stations.Sample(wished =>
+        Stations.Holds(wished =>
         {
             var places = Spread.Apart(wished, 5);
             for (var i = 1; i < places.Length; i++) Assert.True(places[i] - places[i - 1] >= 5 - 1e-9);
@@ -61,7 +62,7 @@ public sealed class DimensionTests
     [Fact]
     public void Figures_read_from_the_bottom_or_the_right()
     {
-        Gen.Double[-10, 10].Sample(radians => Assert.InRange(Reading.TurnOf(Vector2.At(radians)).Degrees, -90, 90.0001));
+        Gen.Double[-10, 10].Holds(radians => Assert.InRange(Reading.TurnOf(Vector2.At(radians)).Degrees, -90, 90.0001));
         Assert.Equal(90, Reading.TurnOf(new(0, 1)).Degrees, 9);
         Assert.Equal(90, Reading.TurnOf(new(0, -1)).Degrees, 9);
         Assert.Equal(0, Reading.TurnOf(new(-1, 0)).Degrees, 9);

@@ -3,6 +3,7 @@ using Rodwright.Drawings.Fonts;
 using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Drawings.Tests;
@@ -51,7 +52,7 @@ public sealed class LetteringTests
     [Fact]
     public void Wrapped_lines_fit_and_lose_no_word()
     {
-        Gen.String[Gen.OneOf(Gen.Char['a', 'z'], Gen.Const(' ')), 0, 200].Select(Gen.Double[8, 80]).Sample((text, width) =>
+        Gen.String[Gen.OneOf(Gen.Char['a', 'z'], Gen.Const(' ')), 0, 200].Select(Gen.Double[8, 80]).Holds((text, width) =>
         {
             var lines = FlowText.Wrap(text, width, 2.5);
             Assert.Equal(text.Replace(" ", ""), string.Concat(lines).Replace(" ", ""));
@@ -62,7 +63,7 @@ public sealed class LetteringTests
     [Fact]
     public void Text_made_to_fit_fits()
     {
-        Gen.String[Gen.Char[' ', '~'], 0, 120].Select(Gen.Double[3, 200]).Sample((text, width) =>
+        Gen.String[Gen.Char[' ', '~'], 0, 120].Select(Gen.Double[3, 200]).Holds((text, width) =>
         {
             var (fitted, height) = TextFit.Within(text, width, 7);
             Assert.True(Lettering.Width(fitted, height) <= width);

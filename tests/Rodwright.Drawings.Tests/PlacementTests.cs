@@ -3,6 +3,7 @@ using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Drawings.Tests;
@@ -19,14 +20,14 @@ public sealed class PlacementTests
     [Fact]
     public void Back_from_paper_is_where_it_came_from()
     {
-        Any.Select(Gen.Double[-5000, 5000], Gen.Double[-5000, 5000]).Sample((place, x, y) =>
+        Any.Select(Gen.Double[-5000, 5000], Gen.Double[-5000, 5000]).Holds((place, x, y) =>
             Assert.True(place.Back(place.Map(new Point2(x, y))).DistanceTo(new(x, y)) < 1e-8));
     }
 
     [Fact]
     public void Lengths_shrink_by_the_scale_and_arcs_stay_arcs()
     {
-        Any.Select(Gen.Double[-2, 2]).Sample((place, bulge) =>
+        Any.Select(Gen.Double[-2, 2]).Holds((place, bulge) =>
         {
             var path = new Path2([new(new(0, 0), bulge), new(new(300, 40))], true);
             var mapped = place.Map(path);

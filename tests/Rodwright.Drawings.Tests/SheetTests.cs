@@ -4,6 +4,7 @@ using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Drawings.Tests.Samples;
 using Rodwright.Geometry;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Drawings.Tests;
@@ -59,7 +60,7 @@ public sealed class SheetTests
             from places in (from x in Gen.Double[40, 380] from y in Gen.Double[30, 270] select new Point2(x, y)).Array[1, 60]
             from lines in (from x in Gen.Double[40, 380] from y in Gen.Double[30, 270] select new Point2(x, y)).Array[2, 12]
             select (places, lines);
-        asked.Sample(a =>
+        asked.Holds(a =>
         {
             var line = new StrokeMark(Path2.Polyline(a.lines), Pens.Outline, Layer.OutlineToCut);
             var placer = new LabelPlacer(new(20, 10, 410, 287));

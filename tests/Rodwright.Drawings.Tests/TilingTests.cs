@@ -4,6 +4,7 @@ using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Drawings.Tests.Samples;
 using Rodwright.Geometry;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Drawings.Tests;
@@ -28,7 +29,7 @@ public sealed class TilingTests
     [Fact]
     public void Windows_cover_the_whole_drawing_and_neighbours_share_ten_millimetres()
     {
-        AnySheet.Select(AnyPaper).Sample((sheet, paper) =>
+        AnySheet.Select(AnyPaper).Holds((sheet, paper) =>
         {
             var grid = Tiling.GridFor(sheet, paper);
             var extent = Tiling.ExtentOf(sheet);
@@ -52,7 +53,7 @@ public sealed class TilingTests
     [Fact]
     public void Register_crosses_of_neighbours_coincide()
     {
-        AnySheet.Select(AnyPaper).Sample((sheet, paper) =>
+        AnySheet.Select(AnyPaper).Holds((sheet, paper) =>
         {
             var grid = Tiling.GridFor(sheet, paper);
             var pages = Tiling.Cut(sheet, paper).Sheets;

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Geometry.Tests;
@@ -39,7 +40,7 @@ public class Arc2Tests
 
     [Fact]
     public void Every_arc_starts_and_ends_where_it_was_asked_to() =>
-        Gen.Select(Shapes.Chords, Shapes.Bulges).Sample((chord, bulge) =>
+        Gen.Select(Shapes.Chords, Shapes.Bulges).Holds((chord, bulge) =>
         {
             var arc = Arc2.FromBulge(chord.From, chord.To, bulge);
             // An arc a thousand times shallower than its chord has a radius of kilometres: a micron there.
@@ -48,7 +49,7 @@ public class Arc2Tests
 
     [Fact]
     public void Bulge_is_sagitta_over_half_the_chord() =>
-        Gen.Select(Shapes.Chords, Shapes.Bulges).Sample((chord, bulge) =>
+        Gen.Select(Shapes.Chords, Shapes.Bulges).Holds((chord, bulge) =>
         {
             var sagitta = Arc2.FromBulge(chord.From, chord.To, bulge).At(0.5).DistanceTo(chord.From.Towards(chord.To, 0.5));
             return Math.Abs(sagitta - Math.Abs(bulge) * chord.From.DistanceTo(chord.To) / 2) < 1e-6;
@@ -56,7 +57,7 @@ public class Arc2Tests
 
     [Fact]
     public void The_bulge_through_a_point_of_an_arc_is_the_arcs_bulge() =>
-        Gen.Select(Shapes.Chords, Shapes.Bulges, Gen.Double[0.1, 0.9]).Sample((chord, bulge, part) =>
+        Gen.Select(Shapes.Chords, Shapes.Bulges, Gen.Double[0.1, 0.9]).Holds((chord, bulge, part) =>
         {
             var via = Arc2.FromBulge(chord.From, chord.To, bulge).At(part);
             return Math.Abs(Arc2.BulgeThrough(chord.From, via, chord.To) - bulge) < 1e-6 * (1 + Math.Abs(bulge));

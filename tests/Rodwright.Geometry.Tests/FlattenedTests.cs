@@ -1,4 +1,5 @@
 using CsCheck;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Geometry.Tests;
@@ -20,7 +21,7 @@ public class FlattenedTests
 
     [Fact]
     public void Points_of_a_flattened_arc_lie_on_its_circle() =>
-        Gen.Select(Shapes.Chords, Shapes.Bulges).Sample((chord, bulge) =>
+        Gen.Select(Shapes.Chords, Shapes.Bulges).Holds((chord, bulge) =>
         {
             var arc = Arc2.FromBulge(chord.From, chord.To, bulge);
             var points = new Path2([new(chord.From, bulge), new(chord.To)], false).Flattened(1);

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Geometry.Tests;
@@ -23,7 +24,7 @@ public class Frame3Tests
 
     [Fact]
     public void There_and_back_is_the_same_place() =>
-        Gen.Select(Frames, Shapes.Points, Shapes.Coordinates).Sample((frame, p, w) =>
+        Gen.Select(Frames, Shapes.Points, Shapes.Coordinates).Holds((frame, p, w) =>
         {
             var (face, depth) = frame.ToLocal(frame.ToWorld(p, w));
             return face.DistanceTo(p) < 1e-7 && Math.Abs(depth - w) < 1e-7;
@@ -31,7 +32,7 @@ public class Frame3Tests
 
     [Fact]
     public void A_mirrored_frame_is_right_handed_with_axes_square_and_of_length_one() =>
-        Frames.Sample(frame =>
+        Frames.Holds(frame =>
         {
             var m = frame.Mirrored;
             return m.U.Cross(m.V).Dot(m.W) > 1 - 1e-12 && Math.Abs(m.U.Dot(m.V)) < 1e-12 && Math.Abs(m.U.Length - 1) < 1e-12 && Math.Abs(m.V.Length - 1) < 1e-12;
@@ -39,10 +40,10 @@ public class Frame3Tests
 
     [Fact]
     public void What_lay_at_u_lies_at_minus_u_in_the_mirror() =>
-        Gen.Select(Frames, Shapes.Points, Shapes.Coordinates).Sample((frame, p, w) =>
+        Gen.Select(Frames, Shapes.Points, Shapes.Coordinates).Holds((frame, p, w) =>
             frame.ToWorld(p, w).Mirrored.DistanceTo(frame.Mirrored.ToWorld(p.Mirrored, w)) < 1e-7);
 
     [Fact]
     public void Mirrored_twice_it_is_the_same_frame() =>
-        Frames.Sample(frame => frame.Mirrored.Mirrored == frame);
+        Frames.Holds(frame => frame.Mirrored.Mirrored == frame);
 }

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Geometry.Tests;
@@ -32,7 +33,7 @@ public class GraphCutTests
 
     [Fact]
     public void Both_halves_of_a_cut_make_up_the_whole() =>
-        Gen.Select(Graphs, Gen.Double[0.05, 0.95]).Sample((path, part) =>
+        Gen.Select(Graphs, Gen.Double[0.05, 0.95]).Holds((path, part) =>
         {
             var (from, to) = (path.Vertices[0].At.X, path.Vertices[^1].At.X);
             var x = from + part * (to - from);
@@ -44,7 +45,7 @@ public class GraphCutTests
 
     [Fact]
     public void A_piece_lies_on_the_path_it_was_cut_from() =>
-        Gen.Select(Graphs, Gen.Double[0, 0.45], Gen.Double[0.55, 1]).Sample((path, a, b) =>
+        Gen.Select(Graphs, Gen.Double[0, 0.45], Gen.Double[0.55, 1]).Holds((path, a, b) =>
         {
             var (from, to) = (path.Vertices[0].At.X, path.Vertices[^1].At.X);
             var piece = GraphCut.Between(path, from + a * (to - from), from + b * (to - from));

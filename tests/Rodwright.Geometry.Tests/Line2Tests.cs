@@ -1,4 +1,5 @@
 using CsCheck;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Geometry.Tests;
@@ -25,7 +26,7 @@ public class Line2Tests
 
     [Fact]
     public void Parallel_lines_do_not_cross() =>
-        Gen.Select(Shapes.Chords, Gen.Double[-500, 500]).Sample((chord, offset) =>
+        Gen.Select(Shapes.Chords, Gen.Double[-500, 500]).Holds((chord, offset) =>
         {
             var line = Line2.Between(chord.From, chord.To);
             return line.Cross(line.OffsetLeft(offset)) is null;
@@ -33,7 +34,7 @@ public class Line2Tests
 
     [Fact]
     public void The_crossing_lies_on_both_lines_whichever_is_asked() =>
-        Gen.Select(Shapes.Points, Shapes.Directions, Shapes.Points, Gen.Double[0.05, 3.05]).Sample((a, direction, b, between) =>
+        Gen.Select(Shapes.Points, Shapes.Directions, Shapes.Points, Gen.Double[0.05, 3.05]).Holds((a, direction, b, between) =>
         {
             var (one, other) = (new Line2(a, Vector2.At(direction)), new Line2(b, Vector2.At(direction + between)));
             return one.Cross(other) is { } p && other.Cross(one) is { } q
@@ -42,7 +43,7 @@ public class Line2Tests
 
     [Fact]
     public void Station_and_distance_say_where_a_point_is() =>
-        Gen.Select(Shapes.Chords, Shapes.Points).Sample((chord, p) =>
+        Gen.Select(Shapes.Chords, Shapes.Points).Holds((chord, p) =>
         {
             var line = Line2.Between(chord.From, chord.To);
             return line.OffsetLeft(line.LeftOf(p)).At(line.Station(p)).DistanceTo(p) < 1e-7;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsCheck;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Geometry.Tests;
@@ -26,7 +27,7 @@ public class NumberTests
 
     [Fact]
     public void Printing_and_appending_follow_the_number_format_of_the_invariant_culture() =>
-        Gen.Select(Gen.OneOf(Gen.Double[-5000, 5000], Gen.Double[-1, 1], Gen.Double, Gen.Int[-4000, 4000].Select(n => n / 8.0)).Where(double.IsFinite), Gen.Int[0, 5]).Sample((x, decimals) =>
+        Gen.Select(Gen.OneOf(Gen.Double[-5000, 5000], Gen.Double[-1, 1], Gen.Double, Gen.Int[-4000, 4000].Select(n => n / 8.0)).Where(double.IsFinite), Gen.Int[0, 5]).Holds((x, decimals) =>
         {
             var text = new System.Text.StringBuilder();
             Number.Append(text, x, decimals);
@@ -44,11 +45,11 @@ public class NumberTests
 
     [Fact]
     public void Exact_reads_back_the_same() =>
-        Gen.Double.Where(double.IsFinite).Sample(x => double.Parse(Number.Exact(x), CultureInfo.InvariantCulture).Equals(x + 0.0));
+        Gen.Double.Where(double.IsFinite).Holds(x => double.Parse(Number.Exact(x), CultureInfo.InvariantCulture).Equals(x + 0.0));
 
     [Fact]
     public void Nothing_is_ever_minus_nothing() =>
-        Gen.Select(Gen.Double[-0.6, 0.6], Gen.Int[0, 6]).Sample((x, decimals) =>
+        Gen.Select(Gen.Double[-0.6, 0.6], Gen.Int[0, 6]).Holds((x, decimals) =>
             new[] { Number.Print(x, decimals), Number.Fixed(x, decimals) }.All(text => !text.StartsWith('-') || text.Any(c => c is >= '1' and <= '9')));
 
     [Theory]

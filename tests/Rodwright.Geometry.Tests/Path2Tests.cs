@@ -1,4 +1,5 @@
 using CsCheck;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Geometry.Tests;
@@ -30,7 +31,7 @@ public class Path2Tests
 
     [Fact]
     public void A_circle_has_the_area_and_length_of_the_closed_formulas() =>
-        Gen.Select(Shapes.Points, Gen.Double[0.1, 5000]).Sample((centre, radius) =>
+        Gen.Select(Shapes.Points, Gen.Double[0.1, 5000]).Holds((centre, radius) =>
         {
             var circle = Path2.Circle(centre, radius);
             return Near(circle.Area, Math.PI * radius * radius, 1e-9 * (1 + radius * radius) + 1e-4)
@@ -74,7 +75,7 @@ public class Path2Tests
 
     [Fact]
     public void Bounds_hold_every_point_of_the_path_and_touch_it_on_all_sides() =>
-        Shapes.Paths.Sample(path =>
+        Shapes.Paths.Holds(path =>
         {
             var box = Box2.Of(path.Flattened(0.1));
             return path.Bounds.Holds(box, 1e-6) && box.Holds(path.Bounds, 0.1001);
@@ -82,7 +83,7 @@ public class Path2Tests
 
     [Fact]
     public void Running_the_other_way_keeps_length_and_box_and_turns_the_area_about() =>
-        Shapes.Paths.Sample(path =>
+        Shapes.Paths.Holds(path =>
         {
             var back = path.Reversed();
             return Near(back.Length, path.Length, 1e-6) && back.Bounds.Holds(path.Bounds, 1e-6) && path.Bounds.Holds(back.Bounds, 1e-6)
@@ -102,7 +103,7 @@ public class Path2Tests
 
     [Fact]
     public void The_mirror_image_keeps_length_and_area_and_mirrors_the_box() =>
-        Shapes.Paths.Sample(path =>
+        Shapes.Paths.Holds(path =>
         {
             var mirror = path.Mirrored();
             return Near(mirror.Length, path.Length, 1e-6) && (!path.Closed || Near(mirror.Area, path.Area, 1e-3))
@@ -112,11 +113,11 @@ public class Path2Tests
 
     [Fact]
     public void A_point_is_as_far_from_a_path_as_its_mirror_image_from_the_mirrored_path() =>
-        Gen.Select(Shapes.Paths, Shapes.Points).Sample((path, p) => Near(path.DistanceTo(p), path.Mirrored().DistanceTo(p.Mirrored), 1e-6));
+        Gen.Select(Shapes.Paths, Shapes.Points).Holds((path, p) => Near(path.DistanceTo(p), path.Mirrored().DistanceTo(p.Mirrored), 1e-6));
 
     [Fact]
     public void Moving_changes_neither_length_nor_area() =>
-        Gen.Select(Shapes.Outlines, Shapes.Points).Sample((path, to) =>
+        Gen.Select(Shapes.Outlines, Shapes.Points).Holds((path, to) =>
         {
             var moved = path.Moved(to - Point2.Origin);
             return Near(moved.Length, path.Length, 1e-6) && Near(moved.Area, path.Area, 1e-2);
@@ -124,7 +125,7 @@ public class Path2Tests
 
     [Fact]
     public void Chords_leave_their_arcs_by_no_more_than_was_asked() =>
-        Gen.Select(Shapes.Paths, Gen.Double[0.05, 1]).Sample((path, chord) =>
+        Gen.Select(Shapes.Paths, Gen.Double[0.05, 1]).Holds((path, chord) =>
         {
             var points = path.Flattened(chord);
             for (var i = 0; i < points.Count - (path.Closed ? 0 : 1); i++)
@@ -147,11 +148,11 @@ public class Path2Tests
 
     [Fact]
     public void The_area_within_chords_comes_near_the_area_within_arcs() =>
-        Shapes.Outlines.Sample(path => Near(Path2.Polygon(path.Flattened(0.001)).Area, path.Area, 0.001 * path.Length));
+        Shapes.Outlines.Holds(path => Near(Path2.Polygon(path.Flattened(0.001)).Area, path.Area, 0.001 * path.Length));
 
     [Fact]
     public void Distance_is_the_least_over_many_points_of_the_path() =>
-        Gen.Select(Shapes.Paths, Shapes.Points).Sample((path, p) =>
+        Gen.Select(Shapes.Paths, Shapes.Points).Holds((path, p) =>
         {
             var points = path.Flattened(0.1);
             var least = double.PositiveInfinity;
@@ -172,7 +173,7 @@ public class Path2Tests
 
     [Fact]
     public void A_path_holds_what_lies_on_its_inner_side() =>
-        Gen.Select(Shapes.Outlines, Gen.Double[0, 1]).Sample((path, part) =>
+        Gen.Select(Shapes.Outlines, Gen.Double[0, 1]).Holds((path, part) =>
         {
             // Just inside and just outside the middle of the first edge.
             var (a, b, bulge) = path.Edge(0);

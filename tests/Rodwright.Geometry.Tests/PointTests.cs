@@ -1,4 +1,5 @@
 using CsCheck;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Geometry.Tests;
@@ -7,7 +8,7 @@ public class PointTests
 {
     [Fact]
     public void Part_of_the_way_is_measured_from_here() =>
-        Gen.Select(Shapes.Chords, Gen.Double[0, 1]).Sample((chord, part) =>
+        Gen.Select(Shapes.Chords, Gen.Double[0, 1]).Holds((chord, part) =>
         {
             var p = chord.From.Towards(chord.To, part);
             return Math.Abs(p.DistanceTo(chord.From) - part * chord.From.DistanceTo(chord.To)) < 1e-7;

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Geometry.Tests;
@@ -19,7 +20,7 @@ public class RootsTests
     [Fact]
     public void The_chord_of_a_known_arc_gives_back_its_angle() =>
         // chord = 2 r sin(a/2) at house size: values of thousands of millimetres, whose last digit is above 1e-12.
-        Gen.Select(Gen.Double[100, 9000], Gen.Double[0.05, 3]).Sample((radius, angle) =>
+        Gen.Select(Gen.Double[100, 9000], Gen.Double[0.05, 3]).Holds((radius, angle) =>
         {
             var chord = 2 * radius * Angle.Sin(angle / 2);
             return Roots.Between(a => 2 * radius * Angle.Sin(a / 2) - chord, 0, Math.PI) is { } found && Math.Abs(found - angle) < 1e-7;
@@ -27,6 +28,6 @@ public class RootsTests
 
     [Fact]
     public void A_steep_function_settles_as_closely_as_doubles_allow() =>
-        Gen.Select(Gen.Double[1000, 9000], Gen.Double[1, 1e6]).Sample((root, slope) =>
+        Gen.Select(Gen.Double[1000, 9000], Gen.Double[1, 1e6]).Holds((root, slope) =>
             Roots.Between(x => slope * (x - root) * (1 + x * x), 0, 10000) is { } found && Math.Abs(found - root) < 1e-9);
 }

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Geometry.Tests;
@@ -7,7 +8,7 @@ public class Vector2Tests
 {
     [Fact]
     public void Left_is_a_quarter_turn_anticlockwise_and_right_the_other_way() =>
-        Shapes.Points.Sample(p =>
+        Shapes.Points.Holds(p =>
         {
             var v = p - Point2.Origin;
             return v.Left.Dot(v) == 0 && v.Cross(v.Left) >= 0 && v.Left == -v.Right && v.Left.Left == -v;
@@ -15,7 +16,7 @@ public class Vector2Tests
 
     [Fact]
     public void Direction_and_length_make_the_vector_again() =>
-        Shapes.Points.Sample(p =>
+        Shapes.Points.Holds(p =>
         {
             var v = p - Point2.Origin;
             return (v.Length * Vector2.At(v.Direction) - v).Length < 1e-8;

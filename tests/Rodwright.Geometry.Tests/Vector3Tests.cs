@@ -1,4 +1,5 @@
 using CsCheck;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Geometry.Tests;
@@ -14,7 +15,7 @@ public class Vector3Tests
 
     [Fact]
     public void A_vector_product_is_square_to_both() =>
-        Gen.Select(Shapes.Points3, Shapes.Points3).Sample((p, q) =>
+        Gen.Select(Shapes.Points3, Shapes.Points3).Holds((p, q) =>
         {
             var (a, b) = (p - new Point3(), q - new Point3());
             var c = a.Cross(b);
@@ -24,7 +25,7 @@ public class Vector3Tests
 
     [Fact]
     public void The_mirror_turns_a_vector_product_about() =>
-        Gen.Select(Shapes.Points3, Shapes.Points3).Sample((p, q) =>
+        Gen.Select(Shapes.Points3, Shapes.Points3).Holds((p, q) =>
         {
             var (a, b) = (p - new Point3(), q - new Point3());
             return (a.Mirrored.Cross(b.Mirrored) + a.Cross(b).Mirrored).Length < 1e-6;

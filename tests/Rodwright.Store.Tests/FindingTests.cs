@@ -1,4 +1,5 @@
 using CsCheck;
+using Rodwright.Properties;
 using Rodwright.Workshop.Shelf;
 using Xunit;
 
@@ -109,7 +110,7 @@ public class FindingTests
     {
         await using var store = await TestStore.New(kind);
         var shelf = await store.Open();
-        await Check.SampleAsync(Hostile.Select(Hostile, Hostile), async (texts) =>
+        await Hostile.Select(Hostile, Hostile).HoldsAsync(async texts =>
         {
             var (title, summary, text) = texts;
             var job = await shelf.Add(new(RevisionKind.Made, text, title, summary, title, "x" + summary));
@@ -121,7 +122,7 @@ public class FindingTests
             var query = title + " " + summary;
             if (query.Length <= ShelfQuery.MostCharacters) Assert.Contains(job.Id, (await shelf.Find(new(query, Take: 200))).Cards.Select(c => c.Id));
             await shelf.Archive(job.Id, true);
-        }, iter: 150, threads: 1);
+        }, iter: 150);
     }
 
     [Fact]

@@ -282,6 +282,9 @@ public static class JobCodes
     /// <summary>A family of layouts that is not known.</summary>
     public const string Family = "RW1140";
 
+    /// <summary>A shape of the bottom step that is not known.</summary>
+    public const string BottomShape = "RW1141";
+
     /// <summary>A text that is no length in feet and inches, or one in a job in millimetres.</summary>
     public const string InchText = "RW1150";
 

@@ -65,6 +65,9 @@ public sealed record StairPlan
     /// <summary>String boards, outer side first, each from the bottom up.</summary>
     public required ImmutableArray<StringSite> Strings { get; init; }
 
+    /// <summary>Rounded ends of the bottom step, inner side first; none where it is square.</summary>
+    public ImmutableArray<RoundedEnd> RoundedEnds { get; init; } = [];
+
     /// <summary>True once mirrored for a right-hand stair.</summary>
     public bool IsMirrored { get; init; }
 
@@ -110,6 +113,7 @@ public sealed record StairPlan
         Turns = [.. Turns.Select(t => t.Mirrored())],
         Newels = [.. Newels.Select(n => n.Mirrored())],
         Strings = [.. Strings.Select(n => n.Mirrored())],
+        RoundedEnds = [.. RoundedEnds.Select(e => e.Mirrored())],
         IsMirrored = !IsMirrored,
     };
 }

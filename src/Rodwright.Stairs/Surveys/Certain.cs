@@ -21,9 +21,9 @@ public static class Certain
     /// <param name="limit">In words; empty for information alone.</param>
     /// <param name="unit">mm or degrees.</param>
     /// <param name="allCorners">True for a quantity that is convex in its readings, not monotone: its greatest lies at a corner all the same, its least may lie between them.</param>
-    /// <param name="tiesHigh">Whether a reading that changes nothing by itself is worse at its larger end: a larger well shows more of a ceiling, where it shows less of the floor.</param>
+    /// <param name="worseHigh">Of a reading that changes nothing by itself but may once the others have moved: whether its larger end is the worse. None is where it is not given.</param>
     public static Certainty? Of(string what, Survey survey, IEnumerable<SurveyReading> readings, Func<Survey, double?> quantity, LimitRange range, string limit, string unit = "mm",
-        bool allCorners = false, bool tiesHigh = false)
+        bool allCorners = false, Func<SurveyReading, bool>? worseHigh = null)
     {
         if (quantity(survey) is not { } value) return null;
         var able = readings.Where(r => r.High > r.Low).ToImmutableArray();
@@ -35,8 +35,7 @@ public static class Certain
             var moved = survey;
             foreach (var (reading, atLow, atHigh) in alone.Where(a => !corners.Contains(a.Reading)))
             {
-                // A reading that changes nothing by itself may once the others have moved.
-                var lowIsWorse = Math.Abs(atLow - atHigh) < 1e-9 ? !tiesHigh : atLow < atHigh;
+                var lowIsWorse = Math.Abs(atLow - atHigh) < 1e-9 ? worseHigh?.Invoke(reading) != true : atLow < atHigh;
                 moved = reading.Put(moved, lowIsWorse == worst ? reading.Low : reading.High);
             }
             for (var mask = 0; mask < 1 << corners.Length; mask++)

@@ -80,9 +80,20 @@ public static class PlanCertainty
             {
                 var range = clause?.Limit.On(plan, RuleUnit.Millimetres) ?? Free;
                 var limit = clause is null || range is { Least: null, Most: null } ? "" : clause.Limit.Words(clause.Rule, range, plan.Units);
-                yield return Certain.Of($"{(middle ? "headroom in the middle" : "headroom")} under {clearance.Under.Name}{(clause is null ? "" : $", {clause.Number}")}", survey, readings, s => Least(plan, s, under, middle), range, limit, tiesHigh: under >= 0);
+                yield return Certain.Of($"{(middle ? "headroom in the middle" : "headroom")} under {clearance.Under.Name}{(clause is null ? "" : $", {clause.Number}")}", survey, readings, s => Least(plan, s, under, middle), range, limit, worseHigh: r => WorseHigh(survey, r, clearance.Under));
             }
         }
+    }
+
+    /// <summary>
+    /// Which way a reading can only cost headroom. A larger well shows more of a ceiling and less of the floor; what hangs from the upper floor goes up with it by more than any step
+    /// below it does; under what belongs to the lower storey the steps alone go up.
+    /// </summary>
+    private static bool WorseHigh(Survey survey, SurveyReading reading, Overhead under)
+    {
+        if (reading.Path.StartsWith("survey.well", StringComparison.Ordinal)) return !under.IsTrimmer;
+        var raises = reading.Put(survey, reading.High).Height > reading.Put(survey, reading.Low).Height;
+        return raises != (under.IsTrimmer || under.OverUpperFloor);
     }
 
     private static IEnumerable<SurveyReading> Own(Survey survey, int ceiling) =>

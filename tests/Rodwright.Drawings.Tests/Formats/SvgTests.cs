@@ -7,6 +7,7 @@ using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Drawings.Tests.Samples;
 using Rodwright.Geometry;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Drawings.Tests.Formats;
@@ -39,7 +40,7 @@ public sealed class SvgTests
             from y in Gen.Double[0, 290]
             from bulge in Gen.Double[-3, 3].Where(b => Math.Abs(b) > 0.02)
             select new Path2([new(new(200, 150), bulge), new(new(x, y))], false);
-        paths.Where(p => p.Vertices[0].At.DistanceTo(p.Vertices[1].At) > 5).Sample(path =>
+        paths.Where(p => p.Vertices[0].At.DistanceTo(p.Vertices[1].At) > 5).Holds(path =>
         {
             var svg = SvgWriter.Write("t", 420, 297, [new StrokeMark(path, Pens.Visible, Layer.Visible)]);
             var d = (string)XDocument.Parse(svg).Descendants(Ns + "path").Single().Attribute("d")!;

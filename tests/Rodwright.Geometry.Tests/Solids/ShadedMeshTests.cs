@@ -1,5 +1,6 @@
 using CsCheck;
 using Rodwright.Geometry.Solids;
+using Rodwright.Properties;
 using Xunit;
 
 namespace Rodwright.Geometry.Tests.Solids;
@@ -62,7 +63,7 @@ public class ShadedMeshTests
     }
 
     [Fact]
-    public void Triangles_close_round_the_same_volume_as_the_solid() => Gen.Select(Gen.Double[1, 50], Gen.Double[5, 15]).Sample((radius, depth) =>
+    public void Triangles_close_round_the_same_volume_as_the_solid() => Gen.Select(Gen.Double[1, 50], Gen.Double[5, 15]).Holds((radius, depth) =>
     {
         var solid = SolidMaker.Of([new(Top, Path2.Rectangle(-100, -60, 100, 60), 20)], [new(Top, Path2.Circle(new(10, 5), radius), depth), new(Top, Path2.Rectangle(-80, -50, -60, 80), depth / 2)], 0.03);
         var mesh = ShadedMesh.Of(solid);

@@ -1,6 +1,7 @@
 using CsCheck;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
+using Rodwright.Properties;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Testing;
 using Xunit;
@@ -11,7 +12,7 @@ namespace Rodwright.Joinery.Tests.Parts;
 public class KitPropertyTests
 {
     [Fact]
-    public void The_other_hand_gives_the_mirrored_kit_piece_by_piece() => Generated.Jobs.Sample(job =>
+    public void The_other_hand_gives_the_mirrored_kit_piece_by_piece() => Generated.Jobs.Holds(job =>
     {
         var other = job with
         {
@@ -43,7 +44,7 @@ public class KitPropertyTests
     }
 
     [Fact]
-    public void Frames_stay_right_handed_and_faces_look_the_way_they_say() => Generated.Jobs.Sample(job =>
+    public void Frames_stay_right_handed_and_faces_look_the_way_they_say() => Generated.Jobs.Holds(job =>
     {
         if (Stair.SetOut(job).Value is not { } stair) return;
         foreach (var part in stair.Kit.Parts)

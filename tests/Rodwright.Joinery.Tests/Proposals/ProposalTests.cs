@@ -1,5 +1,6 @@
 using CsCheck;
 using Rodwright.Joinery.Proposals;
+using Rodwright.Properties;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Proposals;
@@ -14,7 +15,7 @@ public sealed class ProposalTests
     private static readonly Brief Ordinary = Briefs.Of(2603, 3319, 2405, 2641, 1910);
 
     [Fact]
-    public void Every_proposal_set_out_has_no_failing_check_and_a_proof_that_closes() => Briefs.Any.Sample(brief =>
+    public void Every_proposal_set_out_has_no_failing_check_and_a_proof_that_closes() => Briefs.Any.Holds(brief =>
     {
         foreach (var proposal in StairProposals.Propose(brief).Proposals)
         {
@@ -25,7 +26,7 @@ public sealed class ProposalTests
             Assert.DoesNotContain(stair.Findings, f => f.Severity >= Severity.Breach);
             Assert.True(stair.Prove().Holds);
         }
-    }, iter: 8, seed: "0000KOIPe5G1", threads: 1);
+    }, iter: 8, threads: 1);
 
     [Fact]
     public void An_ordinary_survey_has_proposals_of_most_families_and_a_reason_for_the_rest()

@@ -2,6 +2,7 @@ using CsCheck;
 using Rodwright.Geometry.Solids;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Solids;
+using Rodwright.Properties;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Testing;
 using Xunit;
@@ -23,7 +24,7 @@ public class PartSolidTests
     }
 
     [Fact]
-    public void Every_part_of_any_stair_is_closed_and_has_the_volume_of_its_description() => Generated.Jobs.Sample(job =>
+    public void Every_part_of_any_stair_is_closed_and_has_the_volume_of_its_description() => Generated.Jobs.Holds(job =>
     {
         if (Stair.SetOut(job).Value is not { } stair) return;
         foreach (var part in stair.Kit.Parts)
@@ -53,7 +54,7 @@ public class PartSolidTests
     }
 
     [Fact]
-    public void The_other_hand_has_the_mirrored_solids() => Generated.Jobs.Sample(job =>
+    public void The_other_hand_has_the_mirrored_solids() => Generated.Jobs.Holds(job =>
     {
         if (Stair.SetOut(job).Value is not { } stair) return;
         foreach (var part in stair.Kit.Parts)

@@ -1,6 +1,7 @@
 using CsCheck;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Surveys;
+using Rodwright.Properties;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Surveys;
@@ -68,7 +69,7 @@ public sealed class ScribingTests
     }
 
     [Fact]
-    public void The_gap_is_what_a_search_along_the_board_finds_and_the_same_for_either_hand() => Rooms.Jobs.Sample(job =>
+    public void The_gap_is_what_a_search_along_the_board_finds_and_the_same_for_either_hand() => Rooms.Jobs.Holds(job =>
     {
         if (job.Survey.Walls.Count == 0 || Stair.SetOut(job).Value is not { } stair) return;
         var (room, frame) = (RoomShape.TryOf(job.Survey)!, RoomFrame.Of(stair.Plan));
@@ -97,7 +98,7 @@ public sealed class ScribingTests
         Assert.Equal(stair.InRoom().Scribing.Select(g => (g.String, g.Wall, Math.Round(g.Widest, 6), Math.Round(g.OffSquareDegrees, 6))), mirrored.Scribing.Select(g => (g.String, g.Wall, Math.Round(g.Widest, 6), Math.Round(g.OffSquareDegrees, 6))));
         Assert.Equal(stair.InRoom().Headroom!.Under.Select(c => Math.Round(c.Least, 5)), mirrored.Headroom!.Under.Select(c => Math.Round(c.Least, 5)));
         Assert.Equal(stair.InRoom().WellLonger.Select(e => Math.Round(e.By, 5)).Order(), mirrored.WellLonger.Select(e => Math.Round(e.By, 5)).Order());
-    }, iter: 60, seed: "0000KOIPe5G1");
+    }, iter: 60);
 
     [Fact]
     public void The_worst_gap_over_the_accuracies_is_that_at_the_worst_corner()

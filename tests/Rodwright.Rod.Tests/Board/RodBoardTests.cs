@@ -4,6 +4,7 @@ using Rodwright.Drawings.Marks;
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
+using Rodwright.Properties;
 using Rodwright.Rod.Board;
 using Rodwright.Rod.Views;
 using Rodwright.Testing;
@@ -23,7 +24,7 @@ public sealed class RodBoardTests
     }
 
     [Fact]
-    public void Nothing_overlaps_anything_on_boards_of_made_up_jobs() => Generated.Jobs.Sample(
+    public void Nothing_overlaps_anything_on_boards_of_made_up_jobs() => Generated.Jobs.Holds(
         job =>
         {
             if (Stair.SetOut(job).Value is not { } stair) return;
@@ -32,7 +33,7 @@ public sealed class RodBoardTests
         }, iter: 150);
 
     [Fact]
-    public void Nothing_overlaps_anything_on_boards_of_stairs_of_several_turns() => Generated.Courses.Sample(
+    public void Nothing_overlaps_anything_on_boards_of_stairs_of_several_turns() => Generated.Courses.Holds(
         job =>
         {
             if (Stair.SetOut(job).Value is not { } stair) return;

@@ -2,6 +2,7 @@ using CsCheck;
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
+using Rodwright.Properties;
 using Rodwright.Rod.Stages;
 using Rodwright.Rod.Views;
 using Rodwright.Stairs.Jobs;
@@ -56,7 +57,7 @@ public sealed class StageListTests
     }
 
     [Fact]
-    public void Made_up_stairs_have_whole_instructions_on_every_line() => Generated.Jobs.Sample(
+    public void Made_up_stairs_have_whole_instructions_on_every_line() => Generated.Jobs.Holds(
         job =>
         {
             if (Stair.SetOut(job).Value is not { } stair) return;
@@ -75,7 +76,7 @@ public sealed class StageListTests
     }
 
     [Fact]
-    public void The_other_hand_is_the_same_list_mirrored() => Generated.Jobs.Sample(
+    public void The_other_hand_is_the_same_list_mirrored() => Generated.Jobs.Holds(
         job =>
         {
             // A straight flight between two sides alike has no hand to speak of.

@@ -1,5 +1,6 @@
 using CsCheck;
 using Rodwright.Geometry;
+using Rodwright.Properties;
 using Rodwright.Stairs.Headroom;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
@@ -133,7 +134,7 @@ public sealed class HeadroomTests
     }
 
     [Fact]
-    public void The_formula_finds_what_a_dense_search_finds() => Rooms.Jobs.Sample(job =>
+    public void The_formula_finds_what_a_dense_search_finds() => Rooms.Jobs.Holds(job =>
     {
         if (job.TryPlan() is not { } plan || HeadroomReport.Of(plan) is not { } report) return;
         foreach (var above in report.Above)
@@ -150,10 +151,10 @@ public sealed class HeadroomTests
             // And it is attained where it is said to be.
             Assert.Equal(found.Least, above.HeightAt(found.At) - report.Surfaces.First(x => x.Step == found.Step).HeightAt(found.At), 1e-6);
         }
-    }, iter: 300, seed: "0000KOIPe5G1");
+    }, iter: 300);
 
     [Fact]
-    public void A_mirrored_stair_has_the_mirrored_headroom() => Rooms.Jobs.Sample(job =>
+    public void A_mirrored_stair_has_the_mirrored_headroom() => Rooms.Jobs.Holds(job =>
     {
         if (job.TryPlan() is not { } plan) return;
         var (left, right) = (HeadroomReport.Of(plan)!, HeadroomReport.Of(plan.Mirrored())!);
@@ -164,10 +165,10 @@ public sealed class HeadroomTests
             var other = right.Surfaces.First(s => s.Step == left.Under[i].Step);
             Assert.Equal(left.Under[i].Least, right.Under[i].Under.HeightAt(left.Under[i].At.Mirrored) - other.HeightAt(left.Under[i].At.Mirrored), 1e-6);
         }
-    }, iter: 300, seed: "0000KOIPe5G1");
+    }, iter: 300);
 
     [Fact]
-    public void A_larger_well_never_lowers_the_headroom() => Rooms.Jobs.Select(Gen.Int[0, 600], Gen.Int[0, 600]).Sample((job, longer, wider) =>
+    public void A_larger_well_never_lowers_the_headroom() => Rooms.Jobs.Select(Gen.Int[0, 600], Gen.Int[0, 600]).Holds((job, longer, wider) =>
     {
         if (job.Survey.Well is not { IsRectangle: true } well || job.TryPlan() is not { } plan) return;
         var larger = plan with { Job = job with { Survey = job.Survey with { Well = well with { Length = Readings.Of(well.Length.Mean + longer), Width = Readings.Of(well.Width.Mean + wider) } } } };
@@ -175,10 +176,10 @@ public sealed class HeadroomTests
         Assert.True(after is null || before is not null && after >= before - 1e-6, $"{before} became {after}");
 
         static double? Trimmer(StairPlan plan) => HeadroomReport.Of(plan)!.Under.FirstOrDefault(c => c.Under.IsTrimmer)?.Least;
-    }, iter: 300, seed: "0000KOIPe5G1");
+    }, iter: 300);
 
     [Fact]
-    public void A_well_made_longer_as_told_just_gives_the_headroom() => Rooms.Jobs.Sample(job =>
+    public void A_well_made_longer_as_told_just_gives_the_headroom() => Rooms.Jobs.Holds(job =>
     {
         if (job.Survey.Well is not { IsRectangle: true } || job.TryPlan() is not { } plan || HeadroomReport.Of(plan) is not { } report) return;
         var longer = WellLonger.For(report, 2000);
@@ -199,5 +200,5 @@ public sealed class HeadroomTests
         }
 
         static double Trimmer(StairPlan plan) => HeadroomReport.Of(plan)!.Under.FirstOrDefault(c => c.Under.IsTrimmer)?.Least ?? double.PositiveInfinity;
-    }, iter: 300, seed: "0000KOIPe5G1");
+    }, iter: 300);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsCheck;
+using Rodwright.Properties;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Testing;
 using Xunit;
@@ -16,12 +17,12 @@ public sealed class SaveAndLoadTests
         Assert.DoesNotContain(JobFile.Read(Samples.Text(name)).Findings, f => f.Severity == Findings.Severity.Error);
 
     [Fact]
-    public void Save_and_load_is_the_identity_on_generated_jobs() => Generated.Jobs.Sample(job =>
+    public void Save_and_load_is_the_identity_on_generated_jobs() => Generated.Jobs.Holds(job =>
     {
         var outcome = JobFile.Read(JobFile.Write(job));
         Assert.Equal(job, outcome.Value);
         Assert.Empty(outcome.Findings);
-    }, iter: 2000, seed: "0000KOIPe5G1");
+    }, iter: 2000);
 
     [Fact]
     public void A_whole_survey_reads_back_as_it_was_written()
@@ -33,11 +34,11 @@ public sealed class SaveAndLoadTests
     }
 
     [Fact]
-    public void Saving_again_gives_the_same_text() => Generated.Jobs.Sample(job =>
+    public void Saving_again_gives_the_same_text() => Generated.Jobs.Holds(job =>
     {
         var text = JobFile.Write(job);
         Assert.Equal(text, JobFile.Write(JobFile.Read(text).Value!));
-    }, iter: 500, seed: "0000KOIPe5G1");
+    }, iter: 500);
 
     [Theory]
     [InlineData("de-DE")]
@@ -85,11 +86,11 @@ public sealed class SaveAndLoadTests
     {
         // A good job with a piece cut out and another put in: mostly broken, now and then still a job.
         var pieces = Gen.OneOf("", "{", "}", "[", "]", "\"", ",", ":", "null", "-1", "1e400", "\"\\ud800\"", "\0", "\ud83d", "é", "NaN", "true", "{}", "[[]]", "\"going\":1,");
-        Gen.Select(Gen.Int[0, GoodJob.Text.Length - 1], Gen.Int[0, 12], pieces).Sample((at, cut, piece) =>
+        Gen.Select(Gen.Int[0, GoodJob.Text.Length - 1], Gen.Int[0, 12], pieces).Holds((at, cut, piece) =>
         {
             var end = Math.Min(GoodJob.Text.Length, at + cut);
             var outcome = JobFile.Read(GoodJob.Text[..at] + piece + GoodJob.Text[end..]);
             Assert.Equal(outcome.Value is null, outcome.Findings.Any(f => f.Severity == Findings.Severity.Error));
-        }, iter: 20_000, seed: "0000KOIPe5G1");
+        }, iter: 20_000);
     }
 }

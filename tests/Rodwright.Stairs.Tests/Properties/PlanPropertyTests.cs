@@ -1,5 +1,6 @@
 using CsCheck;
 using Rodwright.Geometry;
+using Rodwright.Properties;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
@@ -14,7 +15,7 @@ public class PlanPropertyTests
     private static StairPlan? Plan(Job job) => Planner.SetOut(job, RegulationCatalogue.Find(job.Regulation)!).Value;
 
     [Fact]
-    public void Rises_sum_exactly_to_the_measured_height() => Generated.Jobs.Sample(job =>
+    public void Rises_sum_exactly_to_the_measured_height() => Generated.Jobs.Holds(job =>
     {
         if (Plan(job) is not { } plan) return;
         Assert.Equal(job.Survey.Height, Enumerable.Repeat(plan.Rise, plan.Risers).Sum(), 1e-9);
@@ -22,7 +23,7 @@ public class PlanPropertyTests
     }, iter: 2000);
 
     [Fact]
-    public void Steps_tile_the_clear_width_without_gap_or_overlap() => Generated.Jobs.Sample(job =>
+    public void Steps_tile_the_clear_width_without_gap_or_overlap() => Generated.Jobs.Holds(job =>
     {
         if (Plan(job) is not { } plan) return;
         // Between the faces of the strings and newels, riser line to riser line, the areas of the steps add up to the area between the first riser and
@@ -67,7 +68,7 @@ public class PlanPropertyTests
     }
 
     [Fact]
-    public void Goings_are_equal_on_the_walking_line_and_narrow_ends_are_equal_along_the_faces() => Generated.Tapered.Sample(job =>
+    public void Goings_are_equal_on_the_walking_line_and_narrow_ends_are_equal_along_the_faces() => Generated.Tapered.Holds(job =>
     {
         if (Plan(job) is not { Turn: { } turn } || turn.Method == "radiating") return;
         var going = turn.Method == "equal-arcs" ? turn.Steps.Select(s => s.GoingArc).ToList() : [.. turn.Steps.Select(s => s.GoingChord)];
@@ -77,7 +78,7 @@ public class PlanPropertyTests
     }, iter: 2000);
 
     [Fact]
-    public void The_other_hand_is_the_mirror_image() => Generated.Jobs.Sample(job =>
+    public void The_other_hand_is_the_mirror_image() => Generated.Jobs.Holds(job =>
     {
         var other = job with
         {
@@ -96,7 +97,7 @@ public class PlanPropertyTests
     }, iter: 2000);
 
     [Fact]
-    public void A_solved_offset_is_the_smallest_whole_millimetre_that_keeps_both_limits() => Generated.Tapered.Sample(job =>
+    public void A_solved_offset_is_the_smallest_whole_millimetre_that_keeps_both_limits() => Generated.Tapered.Holds(job =>
     {
         var regulation = RegulationCatalogue.Find(job.Regulation)!;
         if (job.Layout.Turn is not { FirstRiser: null, LastRiser: null } || Plan(job) is not { Turn: { } turn } plan) return;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
+using Rodwright.Properties;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Proposals;
 using Rodwright.Testing;
@@ -21,12 +22,12 @@ public sealed class UnbeatenTests
         select new Measures(620, off, pitch, headroom == 0 ? null : 2000 + headroom, area, narrow == 0 ? null : 50 + narrow, 0.2, 3);
 
     [Fact]
-    public void The_marked_ones_are_those_a_search_of_all_pairs_leaves() => AnyMeasures.Array[1, 12].Sample(all =>
+    public void The_marked_ones_are_those_a_search_of_all_pairs_leaves() => AnyMeasures.Array[1, 12].Holds(all =>
     {
         var marked = Unbeaten.Mark([.. all.Select(m => new Proposal(FamilyCatalogue.All[0], Any, m, 0, false))]);
         for (var i = 0; i < all.Length; i++) Assert.Equal(!all.Any(other => Better(other, all[i])), marked[i].Unbeaten);
         Assert.Contains(marked, p => p.Unbeaten);
-    }, iter: 500, seed: "0000KOIPe5G1");
+    }, iter: 500);
 
     [Fact]
     public void Equal_measures_do_not_beat_one_another()

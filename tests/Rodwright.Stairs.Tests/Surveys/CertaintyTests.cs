@@ -1,4 +1,5 @@
 using CsCheck;
+using Rodwright.Properties;
 using Rodwright.Stairs.Headroom;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
@@ -57,7 +58,7 @@ public sealed class CertaintyTests
     }
 
     [Fact]
-    public void No_readings_within_their_accuracies_leave_what_is_told_and_the_worst_is_reached() => Gen.Select(Rooms.Jobs, Gen.Double[0, 1].Array[24]).Sample((job, parts) =>
+    public void No_readings_within_their_accuracies_leave_what_is_told_and_the_worst_is_reached() => Gen.Select(Rooms.Jobs, Gen.Double[0, 1].Array[24]).Holds((job, parts) =>
     {
         if (job.TryPlan() is not { } plan) return;
         var readings = SurveyReading.Of(job.Survey);
@@ -78,5 +79,5 @@ public sealed class CertaintyTests
             Assert.True(certain.Low <= certain.Value && certain.Value <= certain.High);
         }
         Assert.InRange(there.Rise, PlanCertainty.Of(plan)[0].Low - 1e-9, PlanCertainty.Of(plan)[0].High + 1e-9);
-    }, iter: 150, seed: "0000KOIPe5G1");
+    }, iter: 150);
 }

@@ -1,6 +1,7 @@
 using CsCheck;
 using Rodwright.Geometry;
 using Rodwright.Joinery;
+using Rodwright.Properties;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
 using Rodwright.Testing;
@@ -71,7 +72,7 @@ public class DragEditTests
     }
 
     [Fact]
-    public void Every_drag_of_every_handle_gives_a_job_the_reader_takes() => Gen.Select(Gen.OneOf(Generated.Jobs, Generated.Courses), Gen.Double[-800, 800]).Sample((job, distance) =>
+    public void Every_drag_of_every_handle_gives_a_job_the_reader_takes() => Gen.Select(Gen.OneOf(Generated.Jobs, Generated.Courses), Gen.Double[-800, 800]).Holds((job, distance) =>
     {
         if (Stair.SetOut(job).Value is not { } stair) return;
         var handles = DragEdits.Handles(stair);

@@ -6,6 +6,7 @@ using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Parts;
+using Rodwright.Properties;
 using Rodwright.Rod.Board;
 using Rodwright.Rod.Stages;
 using Rodwright.Rod.Things;
@@ -131,7 +132,7 @@ public sealed class PicksTests
     private static void IsExplained(Gen<Job> jobs)
     {
         var explained = 0;
-        jobs.Sample(
+        jobs.Holds(
             job =>
             {
                 if (Stair.SetOut(job).Value is not { } stair) return;

@@ -1,6 +1,7 @@
 using CsCheck;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
+using Rodwright.Properties;
 using Rodwright.Rod.Things;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
@@ -12,11 +13,11 @@ namespace Rodwright.Workshop.Tests.Pictures;
 public sealed class FindingPlaceTests
 {
     [Fact]
-    public void Every_breach_and_every_advice_of_a_stair_has_a_place_that_exists() => Generated.Jobs.Sample(Check, iter: 400, threads: 1);
+    public void Every_breach_and_every_advice_of_a_stair_has_a_place_that_exists() => Generated.Jobs.Holds(Check, iter: 400, threads: 1);
 
     [Fact]
     public void So_have_those_of_poor_practice() =>
-        Generated.Jobs.Select(Gen.Int[40, 80], Gen.Int[180, 250], Gen.Int[25, 60], Gen.Int[10, 40]).Sample((job, newel, width, margin, thick) => Check(job with
+        Generated.Jobs.Select(Gen.Int[40, 80], Gen.Int[180, 250], Gen.Int[25, 60], Gen.Int[10, 40]).Holds((job, newel, width, margin, thick) => Check(job with
         {
             Practice = job.Practice with
             {

@@ -1,4 +1,5 @@
 using CsCheck;
+using Rodwright.Properties;
 using Rodwright.Workshop.Sessions;
 using Rodwright.Workshop.Shelf;
 
@@ -49,7 +50,7 @@ public sealed class UndoLineTests
     public void Any_row_of_edits_undos_and_redos_agrees_with_a_plain_editor()
     {
         // The plain editor keeps texts on two stacks; the line keeps numbers. What is shown must have the same text.
-        Gen.Int[0, 2].List[0, 60].Sample(acts =>
+        Gen.Int[0, 2].List[0, 60].Holds(acts =>
         {
             var (texts, notes) = (new List<string> { "0" }, new List<RevisionNote> { Note(1, RevisionKind.Made) });
             var (back, shown, forward) = (new Stack<string>(), "0", new Stack<string>());
