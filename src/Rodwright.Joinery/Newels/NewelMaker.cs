@@ -181,15 +181,15 @@ internal static class NewelMaker
         if (plan.TurnAt(site.Id) is not { } turn) return;
         var (proud, thick) = (turn.Site.HalfNewel - turn.Site.InnerFace, site.Inner ? plan.InnerThickness : plan.OuterThickness);
         if ( practice.NewelHousing <= proud + Tolerance.Same) return;
-        var (newel, depth) = (Math.Ceiling(2 * turn.Site.InnerFace + 2 * practice.NewelHousing), Math.Floor(proud));
+        var (newel, depth) = (plan.Units.Up(2 * turn.Site.InnerFace + 2 * practice.NewelHousing), plan.Units.Down(proud));
         findings.Add(new("RW4013", Severity.Breach, site.Name,
-            $"it stands {Number.Print(proud)} proud of its strings, {Number.Print(thick)} thick; housings {Number.Print(practice.NewelHousing)} deep in it come behind their faces",
-            $"a newel of {Number.Print(newel)}" + (depth >= 1 ? $", or newel housings {Number.Print(depth)} deep" : "") + ", or thinner strings")
+            $"it stands {plan.Units.Print(proud)} proud of its strings, {plan.Units.Print(thick)} thick; housings {plan.Units.Print(practice.NewelHousing)} deep in it come behind their faces",
+            $"a newel of {plan.Units.Print(newel)}" + (depth >= 1 ? $", or newel housings {plan.Units.Print(depth)} deep" : "") + ", or thinner strings")
         {
             Remedies =
             [
-                Remedy.Of($"a newel of {Number.Print(newel)}", FieldChange.To("practice.newel", newel)),
-                .. depth >= 1 ? new[] { Remedy.Of($"newel housings {Number.Print(depth)} deep", FieldChange.To("practice.newelHousing", depth)) } : [],
+                Remedy.Of($"a newel of {plan.Units.Print(newel)}", FieldChange.To("practice.newel", newel)),
+                .. depth >= 1 ? new[] { Remedy.Of($"newel housings {plan.Units.Print(depth)} deep", FieldChange.To("practice.newelHousing", depth)) } : [],
             ],
         });
     }
@@ -200,10 +200,10 @@ internal static class NewelMaker
         var past = plan.Job.Practice.Newel / 2 - turn.LastRiser - plan.Job.Practice.Riser - plan.Job.Practice.Packing;
         if (past <= Tolerance.Same) return;
         findings.Add(new("RW4005", Severity.Advice, site.Name,
-            $"it reaches {Number.Print(past)} past the trimmer's face behind the last riser",
-            $"pack the last riser out by {Number.Print(past)} (practice.packing), or notch the trimmer")
+            $"it reaches {plan.Units.Print(past)} past the trimmer's face behind the last riser",
+            $"pack the last riser out by {plan.Units.Print(past)} (practice.packing), or notch the trimmer")
         {
-            Remedies = [Remedy.Of($"the last riser packed out by {Number.Print(Math.Ceiling(plan.Job.Practice.Packing + past))}", FieldChange.To("practice.packing", Math.Ceiling(plan.Job.Practice.Packing + past)))],
+            Remedies = [Remedy.Of($"the last riser packed out by {plan.Units.Print(plan.Units.Up(plan.Job.Practice.Packing + past))}", FieldChange.To("practice.packing", plan.Units.Up(plan.Job.Practice.Packing + past)))],
         });
     }
 }

@@ -32,7 +32,7 @@ public static class BookletSheets
         var number = 0;
         foreach (var stage in list.Stages)
         {
-            var rows = BookletRow.Of(stage);
+            var rows = BookletRow.Of(stage, rod.Units);
             flow.Stage($"{Number.Print(++number, 0)}. {stage.Title}", share => pictures.Of(stage, rows, flow.Width, share), rows);
         }
         return flow.Sheets();

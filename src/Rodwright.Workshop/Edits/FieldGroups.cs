@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Geometry;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Jobs.Fields;
 
@@ -10,7 +11,7 @@ public static class FieldGroups
     /// <summary>The groups, in the order of the work.</summary>
     public static ImmutableArray<FieldGroup> All { get; } =
     [
-        Group("Job", "title", "modelScale", "rodwright"),
+        Group("Job", "title", "units", "modelScale", "rodwright"),
         Group("House", "survey.floorToFloor", "survey.tolerance", "survey.lowerFinish", "survey.upperFinish"),
         Under("Room", "survey.walls[]", "survey.well", "survey.ceilings[]", "survey.wayIn[]", "survey.place"),
         Under("How sure", "survey.accuracy"),
@@ -30,6 +31,9 @@ public static class FieldGroups
         Group("Finish", "practice.easing", "practice.skirting", "practice.headLevel", "practice.floorBoards", "practice.packing", "practice.scribing"),
         Group("Regulation", "regulation"),
     ];
+
+    /// <summary>A field as a job of a unit has it: what is taken where nothing is said may differ.</summary>
+    public static FieldDescription In(FieldDescription field, Units units) => JobFields.DescriptionsIn(units).First(d => d.Path == field.Path);
 
     /// <summary>All fields of some groups or lists of the file.</summary>
     private static FieldGroup Under(string name, params IEnumerable<string> paths) =>

@@ -23,7 +23,7 @@ internal static class WalkingFacts
                 ? ways + Working.Root(Working.Square(Working.Of(turn.LastRiser) + run + next!.FirstRiser) + Working.Square(Math.Abs(over)))
                 : next is null ? ways + turn.LastRiser + run : ways + turn.LastRiser + run + next.FirstRiser;
         }
-        return Facts.Mm("length of the walking line", plan.WalkingLine.Length, Why.Rule(plan.Turns.Length > 1 ? "the goings of every flight, and the turns between" : "the goings before, the turn, and the goings after"), Why.Going, ways);
+        return bench.Mm("length of the walking line", plan.WalkingLine.Length, Why.Rule(plan.Turns.Length > 1 ? "the goings of every flight, and the turns between" : "the goings before, the turn, and the goings after"), Why.Going, ways);
     }
 
     /// <summary>The turn's share of it: an offset, a quarter or half circle about the newel's centre, an offset.</summary>

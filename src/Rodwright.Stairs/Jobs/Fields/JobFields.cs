@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Geometry;
 
 namespace Rodwright.Stairs.Jobs.Fields;
 
@@ -15,11 +16,17 @@ public static class JobFields
         Layout = new(Hand.Left, []), Sides = Sides.For(Hand.Left),
     };
 
+    /// <summary>The same in a unit: what is left out of a job in inches is stock of inches.</summary>
+    internal static Job BlankIn(Units units) => units.IsInches ? InchBlank.Value : Blank;
+
+    private static Lazy<Job> InchBlank { get; } = new(() => Blank with { Practice = InchPractice.Usual });
+
     /// <summary>The fields, in the order they are written.</summary>
     internal static ImmutableArray<Field<Job>> All { get; } =
     [
         new VersionField(),
         new TextField<Job>("title", "title of the job", 80, "on every title block", j => j.Title, (j, v) => j with { Title = v }, required: true),
+        new UnitsField(),
         new RegulationField(),
         new GroupField<Job, Survey>("survey", "survey", "what was measured in the house", j => j.Survey, (j, v) => j with { Survey = v },
             SurveyFields.All, required: true),
@@ -44,4 +51,9 @@ public static class JobFields
 
     /// <summary>What there is to know about every field, in the order of the file.</summary>
     public static ImmutableArray<FieldDescription> Descriptions { get; } = [.. All.SelectMany(f => f.Describe(f.Name, Blank))];
+
+    /// <summary>The same with what a job of a unit takes where its file says nothing; all lengths in millimetres.</summary>
+    public static ImmutableArray<FieldDescription> DescriptionsIn(Units units) => units.IsInches ? InInches.Value : Descriptions;
+
+    private static Lazy<ImmutableArray<FieldDescription>> InInches { get; } = new(() => [.. All.SelectMany(f => f.Describe(f.Name, InchBlank.Value))]);
 }

@@ -1,3 +1,4 @@
+import { told } from '../lengths';
 import { keysOf } from './keys';
 import type { Axis } from './section';
 import type { View } from './view';
@@ -51,7 +52,12 @@ export class Panel {
         if (axis === null) return void this.tell('level-value', '');
         const { low, high } = view.reach(axis);
         [slider.min, slider.max] = [`${low}`, `${high}`];
-        this.value('level', level, axis === 'z' ? `${Math.round(level)} up` : `${axis} = ${Math.round(level)}`);
+        this.value('level', level, axis === 'z' ? `${told(level, this.units)} up` : `${axis} = ${told(level, this.units)}`);
+    }
+
+    /** The unit lengths are told in, as the page says it. */
+    private get units(): string | undefined {
+        return this.host.dataset['units'];
     }
 
     dispose(): void {
