@@ -82,6 +82,11 @@ public sealed class WorkModel(JobSession session, PageScript script) : IDisposab
         return true;
     }
 
+    /// <summary>Changes the job to another one made of it.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="words">What was changed, in bench words; empty to have it worked out.</param>
+    public Task Take(Job job, string words) => Follow(session.Change(job, words));
+
     /// <summary>Shows a change without keeping it, while something is dragged.</summary>
     public void Preview(JobEdit edit)
     {
