@@ -46,7 +46,7 @@ public sealed partial class InchSheetTests
         var texts = Pack.Draw(rod).Set.Sheets.SelectMany(s => Texts(s.AllMarks)).ToHashSet();
         for (var k = 1; k < plan.Risers; k++) Assert.Contains($"tread {k}  {Units.Inches.Print(k * plan.Rise)}", texts);
         Assert.NotEqual(Units.Inches.Print(13 * plan.Rise), Units.Inches.Print(13 * 7.6875 * 25.4));
-        Assert.Contains(texts, t => t.Contains("Each figure is its true value to the nearest 1/16\"", StringComparison.Ordinal));
+        Assert.Contains(texts, t => t.Contains("Each figure to its own nearest 1/16\"", StringComparison.Ordinal));
     }
 
     [Fact]
