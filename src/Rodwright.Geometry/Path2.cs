@@ -15,6 +15,7 @@ public sealed class Path2
 {
     // Boxed, so that two threads that ask at once both see a whole box.
     private StrongBox<Box2>? bounds;
+    private IReadOnlyList<Point2>? usual;
 
     /// <summary>A path through the given vertices. Edges too shallow to be arcs (<see cref="Tolerance.Straight"/>), or without length, are straight.</summary>
     /// <exception cref="ArgumentException">Fewer than two vertices.</exception>
@@ -132,7 +133,11 @@ public sealed class Path2
     }
 
     /// <summary>The vertices of the path with each arc replaced by chords that leave it by at most <paramref name="chord"/>.</summary>
-    public IReadOnlyList<Point2> Flattened(double chord = Tolerance.Chord)
+    public IReadOnlyList<Point2> Flattened(double chord = Tolerance.Chord) =>
+        // The usual chords are asked for again and again: by the proof, point by point.
+        chord == Tolerance.Chord ? usual ??= Chords(chord).AsReadOnly() : Chords(chord);
+
+    private List<Point2> Chords(double chord)
     {
         var points = new List<Point2>(Vertices.Length);
         for (var i = 0; i < Vertices.Length; i++)

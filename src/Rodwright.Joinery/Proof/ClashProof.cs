@@ -8,9 +8,8 @@ internal static class ClashProof
 {
     private const double LeastArea = 0.05; // square mm in plan: a sliver under 0.01 wide over a housing's depth is not a clash
 
-    public static IEnumerable<Clash> BetweenParts(Kit kit)
+    public static IEnumerable<Clash> BetweenParts(Kit kit, IReadOnlyList<Prism> prisms)
     {
-        var prisms = kit.Parts.Where(p => p.Kind is not (PartKind.Newel or PartKind.NewelString or PartKind.WallString)).Select(Prism.Of).ToList();
         var carriers = kit.Parts.Where(p => p.Kind is PartKind.Newel or PartKind.NewelString or PartKind.WallString).ToList();
         foreach (var carrier in carriers)
         {
@@ -62,7 +61,7 @@ internal static class ClashProof
     private static Clash? Between(Prism a, Prism b)
     {
         if (Math.Min(a.Top, b.Top) - Math.Max(a.Bottom, b.Bottom) <= Tolerance.Joint) return null;
-        if (!Box2.Of(a.Plan).Overlaps(Box2.Of(b.Plan), 1e-4)) return null;
+        if (!a.Box.Overlaps(b.Box, 1e-4)) return null;
         var area = ConvexClip.IsConvex(b.Plan) ? ConvexClip.Area(ConvexClip.Inside(a.Plan, b.Plan))
             : ConvexClip.IsConvex(a.Plan) ? ConvexClip.Area(ConvexClip.Inside(b.Plan, a.Plan))
             : Path2.Polygon(a.Plan).Area - Region.Difference(Path2.Polygon(a.Plan), Path2.Polygon(b.Plan)).Sum(r => r.Area);

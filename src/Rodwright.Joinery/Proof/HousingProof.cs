@@ -12,9 +12,9 @@ internal static class HousingProof
     // Just behind the face: the plane itself runs along edges of the ring.
     private const double JustInside = 1e-5;
 
-    public static JointProof Prove(Joint joint, Part male, Part female)
+    public static JointProof Prove(Joint joint, Prism prism, Part female)
     {
-        var prism = Prism.Of(male);
+        var male = prism.Part;
         var (gap, reached) = (0.0, double.PositiveInfinity);
         var stated = new List<string>();
         foreach (var cut in female.Cuts.Where(c => c.Joint == joint.Id && c.Kind == CutKind.Housing))

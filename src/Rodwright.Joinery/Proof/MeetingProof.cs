@@ -8,9 +8,9 @@ namespace Rodwright.Joinery.Proof;
 internal static class MeetingProof
 {
     /// <summary>The riser's face against the back of the tread below it, or the riser standing on that tread.</summary>
-    public static JointProof RiserToTread(Joint joint, Part riser, Part tread, bool standsOn)
+    public static JointProof RiserToTread(Joint joint, Prism r, Prism t, bool standsOn)
     {
-        var (r, t) = (Prism.Of(riser), Prism.Of(tread));
+        var (riser, tread) = (r.Part, t.Part);
         if (standsOn)
         {
             var step = Math.Abs(r.Bottom - t.Top);
@@ -25,10 +25,10 @@ internal static class MeetingProof
     }
 
     /// <summary>A tread's or nosing piece's underside on the riser's top edge.</summary>
-    public static JointProof TreadOnRiser(Joint joint, Part tread, Part riser)
+    public static JointProof TreadOnRiser(Joint joint, Prism tread, Prism riser)
     {
-        var gap = Math.Abs(Prism.Of(tread).Bottom - Prism.Of(riser).Top);
-        return new(joint.Id, "rests on", tread.Id, riser.Id, gap, 0, 0, "", gap <= Tolerance.Joint);
+        var gap = Math.Abs(tread.Bottom - riser.Top);
+        return new(joint.Id, "rests on", tread.Part.Id, riser.Part.Id, gap, 0, 0, "", gap <= Tolerance.Joint);
     }
 
     /// <summary>The upper wall string's end in the face of the lower one.</summary>

@@ -16,6 +16,7 @@ internal sealed class Prism
     {
         Part = part;
         Plan = plan;
+        Box = Box2.Of(plan);
         Bottom = bottom;
         Top = top;
         this.behindNosing = behindNosing;
@@ -26,6 +27,9 @@ internal sealed class Prism
 
     /// <summary>Ring in plan, anticlockwise.</summary>
     public IReadOnlyList<Point2> Plan { get; }
+
+    /// <summary>Round the ring.</summary>
+    public Box2 Box { get; }
 
     public double Bottom { get; }
 

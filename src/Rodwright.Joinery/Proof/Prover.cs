@@ -15,27 +15,29 @@ public static class Prover
     public static ProofReport Prove(Kit kit)
     {
         var parts = kit.Parts.ToDictionary(p => p.Id);
+        var prisms = kit.Parts.Where(p => p.Kind is not (PartKind.Newel or PartKind.NewelString or PartKind.WallString)).Select(Prism.Of).ToList();
+        var steps = prisms.ToDictionary(p => p.Part.Id);
         var practice = kit.Plan.Job.Practice;
         var joints = kit.Joints.Select(j =>
         {
             var (male, female) = (parts[j.Male], parts[j.Female]);
             return j.Kind switch
             {
-                JointKind.TreadHousing or JointKind.RiserHousing => HousingProof.Prove(j, male, female),
+                JointKind.TreadHousing or JointKind.RiserHousing => HousingProof.Prove(j, steps[j.Male], female),
                 JointKind.Tenon => TenonProof.Prove(j, male, female, practice.Tenon.MorticeClearance, practice.Tenon.Draw, kit.Plan.Units),
                 JointKind.Corner => MeetingProof.Corner(j, male, female),
-                JointKind.RiserToTread => MeetingProof.RiserToTread(j, male, female, practice.RiserOnTread),
+                JointKind.RiserToTread => MeetingProof.RiserToTread(j, steps[j.Male], steps[j.Female], practice.RiserOnTread),
                 JointKind.BlockToRiser => ContactProof.Prove(j, male, female, "glued round its block"),
                 JointKind.BlockToNewel => ContactProof.Prove(j, male, female, "screwed"),
                 JointKind.WedgesInSlot => ContactProof.Prove(j, male, female, "wedged"),
-                _ => MeetingProof.TreadOnRiser(j, male, female),
+                _ => MeetingProof.TreadOnRiser(j, steps[j.Male], steps[j.Female]),
             };
         });
         var height = kit.Plan.Job.Survey.Height;
-        var sum = Prism.Of(kit.Parts.Last(p => p.Kind == PartKind.NosingPiece)).Top;
+        var sum = prisms.Last(p => p.Part.Kind == PartKind.NosingPiece).Top;
         return new(
             [.. joints, .. Unhoused(kit)],
-            [.. ClashProof.BetweenParts(kit)],
+            [.. ClashProof.BetweenParts(kit, prisms)],
             [.. kit.Parts.Where(p => p.Kind == PartKind.Newel).SelectMany(ClashProof.InNewel)],
             [.. kit.Parts.Select(InBlank)],
             new(height, sum, Math.Abs(height - sum) < Tolerance.Joint));

@@ -14,20 +14,26 @@ public static class StairProposals
     private static readonly HashSet<string> OfTheHouse = ["RW2707", "RW2709"];
 
     /// <summary>The proposals for a brief.</summary>
-    /// <exception cref="ArgumentException">The brief names a regulation that is not in the catalogue.</exception>
-    public static ProposalReport Propose(Brief brief)
+    /// <param name="brief">Survey, regulation, practice and wishes.</param>
+    /// <param name="shelf">The tables it may be judged by; the published ones when null.</param>
+    /// <exception cref="ArgumentException">The brief names a regulation that is not among them.</exception>
+    public static ProposalReport Propose(Brief brief, RegulationShelf? shelf = null)
     {
-        var table = RegulationCatalogue.Find(brief.Regulation) ?? throw new ArgumentException($"no regulation {brief.Regulation}", nameof(brief));
-        return Proposer.Propose(brief, table, Against);
+        var tables = shelf ?? RegulationShelf.Published;
+        var table = tables.Find(brief.Regulation) ?? throw new ArgumentException($"no regulation {brief.Regulation}", nameof(brief));
+        return Proposer.Propose(brief, table, job => Against(job, tables));
     }
 
     /// <summary>What stands against a job when it is set out in full, in words: a contradiction, a breach, or a joint that does not close; null when nothing does.</summary>
-    public static string? Against(Job job)
+    /// <param name="job">The job.</param>
+    /// <param name="shelf">The tables it may be judged by; the published ones when null.</param>
+    public static string? Against(Job job, RegulationShelf? shelf = null)
     {
         // A job is written and read before it is proposed: what the reader would refuse is no proposal.
-        var read = JobFile.Read(JobFile.Write(job));
+        var text = JobFile.Write(job);
+        var read = shelf is null ? JobFile.Read(text) : JobFile.Read(text, shelf);
         if (read.Value is not { } whole) return Worst(read.Findings);
-        var outcome = Stair.Draft(whole, read.Findings);
+        var outcome = Stair.Draft(whole, read.Findings, shelf);
         if (outcome.Value is not { } stair) return Worst(outcome.Findings);
         if (Worst(stair.Findings) is { } breach) return breach;
         return Unproved(stair.Prove());

@@ -12,19 +12,27 @@ internal static class BoardBand
 {
     private const double Hair = 0.02;
 
+    /// <summary>Areas nearer than this are the same, square mm.</summary>
+    private const double Less = 1e-4;
+
     public static Blank Lay(Path2 outline, double width, double thickness, IReadOnlyList<Vector2> directions)
     {
         var ring = outline.Flattened(0.05);
         var (best, at, grain) = (double.PositiveInfinity, 0.0, directions[0]);
+        var (u, v) = (new double[ring.Count], new double[ring.Count]);
         foreach (var direction in directions)
         {
-            var across = ring.Select(p => direction.Cross(p - Point2.Origin)).Order().ToList();
+            for (var i = 0; i < u.Length; i++) (u[i], v[i]) = (direction.Dot(ring[i] - Point2.Origin), direction.Cross(ring[i] - Point2.Origin));
+            double[] across = [.. v.Order()];
             // The least lies where an edge of the band passes through a corner of the outline.
-            foreach (var bottom in across.Select(q => q).Concat(across.Select(q => q - width)))
+            for (var i = 0; i < 2 * across.Length; i++)
             {
+                // Once nothing lies outside no other place is better.
+                if (best <= Less) break;
+                var bottom = i < across.Length ? across[i] : across[i - across.Length] - width;
                 if (bottom > across[^1] || bottom + width < across[0]) continue;
-                var outside = AreaBelow(ring, direction, bottom) + AreaBelow(ring, -direction, -(bottom + width));
-                if (outside >= best - 1e-4) continue;
+                var outside = AreaBelow(u, v, 1, bottom) + AreaBelow(u, v, -1, -(bottom + width));
+                if (outside >= best - Less) continue;
                 (best, at, grain) = (outside, bottom, direction);
             }
         }
@@ -51,19 +59,21 @@ internal static class BoardBand
         return pieces.ToImmutable();
     }
 
-    /// <summary>Area of the part of a polygon to the right of a line (below it, along the direction), without building that part.</summary>
-    private static double AreaBelow(IReadOnlyList<Point2> ring, Vector2 along, double level)
+    /// <summary>Area of the part of a polygon below a line, without building that part: of the polygon turned half round for a <paramref name="sign"/> of -1.</summary>
+    /// <param name="u">Of each corner, along the line.</param>
+    /// <param name="v">Of each corner, across it.</param>
+    private static double AreaBelow(double[] u, double[] v, double sign, double level)
     {
         // Clip edge by edge and sum the trapezoids measured down from the line.
         var area = 0.0;
-        for (int i = ring.Count - 1, j = 0; j < ring.Count; i = j++)
+        for (int i = u.Length - 1, j = 0; j < u.Length; i = j++)
         {
-            var (a, b) = (along.Cross(ring[i] - Point2.Origin) - level, along.Cross(ring[j] - Point2.Origin) - level);
+            var (a, b) = (sign * v[i] - level, sign * v[j] - level);
             if (a >= 0 && b >= 0) continue;
-            var (u, v) = (along.Dot(ring[i] - Point2.Origin), along.Dot(ring[j] - Point2.Origin));
-            if (a > 0) (u, a) = (u + (v - u) * a / (a - b), 0);
-            else if (b > 0) (v, b) = (u + (v - u) * a / (a - b), 0);
-            area += (u - v) * (a + b) / 2;
+            var (from, to) = (sign * u[i], sign * u[j]);
+            if (a > 0) (from, a) = (from + (to - from) * a / (a - b), 0);
+            else if (b > 0) (to, b) = (from + (to - from) * a / (a - b), 0);
+            area += (from - to) * (a + b) / 2;
         }
         return Math.Abs(area);
     }

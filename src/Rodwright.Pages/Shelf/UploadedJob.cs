@@ -15,9 +15,17 @@ internal static class UploadedJob
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>The job, or everything that is wrong with the file.</summary>
-    public static async Task<Outcome<Job>> Read(IBrowserFile file, RegulationShelf tables)
+    public static Task<Outcome<Job>> Read(IBrowserFile file, RegulationShelf tables) => Read(file, text => JobFile.Read(text, tables));
+
+    /// <summary>A job whose layout is still to be chosen, or everything that is wrong with the file.</summary>
+    public static Task<Outcome<Brief>> ReadBrief(IBrowserFile file, RegulationShelf tables) => Read(file, text => BriefFile.Read(text, tables));
+
+    /// <summary>The job of some bytes.</summary>
+    internal static Outcome<Job> Of(byte[] bytes, RegulationShelf tables) => Of(bytes, text => JobFile.Read(text, tables));
+
+    private static async Task<Outcome<T>> Read<T>(IBrowserFile file, Func<string, Outcome<T>> read) where T : class
     {
-        if (file.Size > Most) return Refuse("RW6006", $"the file is {file.Size} bytes; nothing over {Most} is read", "a job file is some kilobytes: is it one?");
+        if (file.Size > Most) return Refuse<T>("RW6006", $"the file is {file.Size} bytes; nothing over {Most} is read", "a job file is some kilobytes: is it one?");
         using var bytes = new MemoryStream();
         try
         {
@@ -26,24 +34,23 @@ internal static class UploadedJob
         }
         catch (IOException)
         {
-            return Refuse("RW6007", "the file did not arrive whole", "try again");
+            return Refuse<T>("RW6007", "the file did not arrive whole", "try again");
         }
-        return Of(bytes.ToArray(), tables);
+        return Of(bytes.ToArray(), read);
     }
 
-    /// <summary>The job of some bytes.</summary>
-    internal static Outcome<Job> Of(byte[] bytes, RegulationShelf tables)
+    private static Outcome<T> Of<T>(byte[] bytes, Func<string, Outcome<T>> read) where T : class
     {
         try
         {
             var text = Strict.GetString(bytes);
-            return JobFile.Read(text.StartsWith('\uFEFF') ? text[1..] : text, tables);
+            return read(text.StartsWith('\uFEFF') ? text[1..] : text);
         }
         catch (DecoderFallbackException)
         {
-            return Refuse("RW6008", "the file is not text in UTF-8", "job files are JSON text: is it one?");
+            return Refuse<T>("RW6008", "the file is not text in UTF-8", "job files are JSON text: is it one?");
         }
     }
 
-    private static Outcome<Job> Refuse(string code, string message, string hint) => Outcome<Job>.Refused([new(code, Severity.Error, "file", message, hint)]);
+    private static Outcome<T> Refuse<T>(string code, string message, string hint) where T : class => Outcome<T>.Refused([new(code, Severity.Error, "file", message, hint)]);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Rodwright.Geometry;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Surveys;
@@ -8,6 +9,9 @@ namespace Rodwright.Stairs.Headroom;
 /// <summary>Headroom of a stair over its whole clear width, its landings and the floors at both ends (setting-out.md 8).</summary>
 public sealed record HeadroomReport
 {
+    // Every clause for it asks anew, and so do the proposals: a plan never changes, so what was measured of it once stands for as long as the plan is held.
+    private static readonly ConditionalWeakTable<StairPlan, HeadroomReport> Measured = [];
+
     /// <summary>Least clearance under each thing above that hangs over the stair at all.</summary>
     public required ImmutableArray<Clearance> Under { get; init; }
 
@@ -27,9 +31,10 @@ public sealed record HeadroomReport
     public Clearance? Least => Under.MinBy(c => c.Least);
 
     /// <summary>The headroom of a plan; null when nothing above it was measured.</summary>
-    public static HeadroomReport? Of(StairPlan plan)
+    public static HeadroomReport? Of(StairPlan plan) => plan.Job.Survey.HasOverhead ? Measured.GetValue(plan, Measure) : null;
+
+    private static HeadroomReport Measure(StairPlan plan)
     {
-        if (!plan.Job.Survey.HasOverhead) return null;
         var frame = RoomFrame.Of(plan);
         return Of(plan, frame, Overheads.Of(plan, frame));
     }

@@ -68,23 +68,28 @@ internal static class Ring
         ring is null ? [(a, b)] : Split(a, b, ring).Where(p => Holds(ring, p.A.Towards(p.B, 0.5)) == inside);
 
     /// <summary>A line cut wherever a side of a ring crosses it or ends on it.</summary>
-    private static List<(Point2 A, Point2 B)> Split(Point2 a, Point2 b, IReadOnlyList<Point2> ring)
+    private static (Point2 A, Point2 B)[] Split(Point2 a, Point2 b, IReadOnlyList<Point2> ring)
     {
         var (along, length) = ((b - a).Unit, a.DistanceTo(b));
-        List<double> cuts = [0, length];
+        // A side cuts a line once at most.
+        Span<double> cuts = ring.Count <= 30 ? stackalloc double[32] : new double[ring.Count + 2];
+        (cuts[0], cuts[1]) = (0, length);
+        var n = 2;
         for (int i = ring.Count - 1, j = 0; j < ring.Count; i = j++)
         {
             var (from, to) = (along.Cross(ring[i] - a), along.Cross(ring[j] - a));
             // A corner on the line cuts it; so does a side that passes it.
-            if (Math.Abs(to) <= Tolerance.Same) cuts.Add(along.Dot(ring[j] - a));
-            else if (from < -Tolerance.Same && to > Tolerance.Same || from > Tolerance.Same && to < -Tolerance.Same)
-                cuts.Add(along.Dot(ring[i].Towards(ring[j], from / (from - to)) - a));
+            if (Math.Abs(to) <= Tolerance.Same) cuts[n] = along.Dot(ring[j] - a);
+            else if (from < -Tolerance.Same && to > Tolerance.Same || from > Tolerance.Same && to < -Tolerance.Same) cuts[n] = along.Dot(ring[i].Towards(ring[j], from / (from - to)) - a);
+            else continue;
+            if (cuts[n] >= 0 && cuts[n] <= length) n++;
         }
-        cuts.RemoveAll(s => s < 0 || s > length);
+        if (n == 2) return length > Tolerance.Same ? [(a, b)] : [];
+        cuts = cuts[..n];
         cuts.Sort();
-        var pieces = new List<(Point2, Point2)>();
-        for (var k = 1; k < cuts.Count; k++)
+        var pieces = new List<(Point2, Point2)>(n - 1);
+        for (var k = 1; k < n; k++)
             if (cuts[k] - cuts[k - 1] > Tolerance.Same) pieces.Add((a + cuts[k - 1] * along, a + cuts[k] * along));
-        return pieces;
+        return [.. pieces];
     }
 }

@@ -21,7 +21,9 @@ internal sealed class TurnFits
     private readonly double? second;
     private readonly int from;
     private readonly TurnFit?[] fits;
+    private readonly NewelArrises arrises;
     private readonly Dictionary<int, TurnMeasure> measured = [];
+    private readonly Dictionary<int, bool> clear = [];
 
     /// <param name="job">Any job of the practice, newel and width in question.</param>
     /// <param name="turn">The turn, its risers open.</param>
@@ -35,15 +37,13 @@ internal sealed class TurnFits
         Site = PlanShapes.Site(job, turn, clear, table.WalkingLine.InsetFor(clear, job.ModelScale));
         second = table.WalkingLine.SecondInsetFor(clear, job.ModelScale) is { } inset ? Site.InnerFace + inset : null;
         method = turn.Kind == TurnKind.Landing ? QuarterLanding.Instance : TurnCatalogue.Find(turn.Method)!;
-        Clear = clear;
+        arrises = new(job.Practice);
         fits = new TurnFit?[goings.Most - goings.Least + 1];
     }
 
     public TurnSite Site { get; }
 
     public Turn Turn => turn;
-
-    public double Clear { get; }
 
     public bool IsLanding => turn.Kind == TurnKind.Landing;
 
@@ -56,7 +56,7 @@ internal sealed class TurnFits
     /// <summary>The longest landing in the way in or out is as long as from the riser to the wall string.</summary>
     private TurnFit Landing()
     {
-        var asked = Math.Max(bounds.Landing, bounds.LandingAtLeastClear ? Clear : 0);
+        var asked = Math.Max(bounds.Landing, bounds.LandingAtLeastClear ? Site.OuterFace - Site.InnerFace : 0);
         var e = (int)Math.Max(0, Math.Ceiling(asked - Site.OuterFace - Tolerance.Same));
         if (e > Inside) e = Math.Max(e, Past);
         return new(e, e > 0, e >= Past && e > Inside, default, 0, 0);
@@ -70,10 +70,18 @@ internal sealed class TurnFits
         var solved = First(0, most, e => Solves(e, going));
         if (solved is not null && First(Math.Max(start, solved.Value), most, e => Keeps(At(e), least, narrow)) is { } inside)
             return new(inside, inside != solved.Value, false, At(inside), 0, 0);
-        if (turn.Quarters == 1 && First(Past, Past + PastMost, e => Keeps(At(e), least, narrow) && Solves(e, going)) is { } past)
+        if (turn.Quarters == 1 && First(Past, Past + PastMost, e => Keeps(At(e), least, narrow) && Solves(e, going)) is { } first && Clear(first) is { } past)
             return new(past, true, true, At(past), 0, 0);
         var reached = At(Math.Max(0, most));
         return new(Math.Max(0, most), false, false, reached, NarrowShort(reached, narrow), Math.Max(0, Math.Max(least - reached.Going, OuterLeast(going) - reached.Outer)));
+    }
+
+    /// <summary>The first offset from one on at which the risers between the first and the last keep clear of the newel's arrises; null when none does.</summary>
+    private int? Clear(int from)
+    {
+        var e = from;
+        while (e <= Past + PastMost && !IsClear(e)) e++;
+        return e <= Past + PastMost ? e : null;
     }
 
     private TurnFit Shared(int going)
@@ -101,9 +109,12 @@ internal sealed class TurnFits
     private TurnMeasure At(int e)
     {
         if (measured.TryGetValue(e, out var known)) return known;
-        var setting = TurnSolver.Setting(turn, e, e, job.Practice, 0, table.LeastNarrow * job.ModelScale);
-        return measured[e] = TurnMeasure.Of(Site, method, setting, table.Going, second);
+        return measured[e] = TurnMeasure.Of(Site, method, Setting(e), table.Going, second);
     }
+
+    private bool IsClear(int e) => clear.TryGetValue(e, out var known) ? known : clear[e] = arrises.AreClear(Site, method.Lines(Site, Setting(e)));
+
+    private TurnSetting Setting(int e) => TurnSolver.Setting(turn, e, e, job.Practice, 0, table.LeastNarrow * job.ModelScale);
 
     /// <summary>The first number of a range at which something holds that goes on holding; null when it never does.</summary>
     private static int? First(int low, int high, Func<int, bool> holds)

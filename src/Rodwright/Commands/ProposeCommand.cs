@@ -18,16 +18,17 @@ internal static class ProposeCommand
             if (r.GetValueOrDefault<int?>() is < 1) r.AddError("--top: 1 or more proposals");
         });
         var svg = new Option<string?>("--svg") { Description = "Folder for a small plan of each proposal as SVG" };
-        var command = new Command("propose", "Propose every layout that fits a survey, ranked, and say why the others do not") { survey, json, top, svg };
+        var regulations = RegulationFolder.Option();
+        var command = new Command("propose", "Propose every layout that fits a survey, ranked, and say why the others do not") { survey, json, top, svg, regulations };
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(survey)!;
-            if (BriefArgument.Read(path, around) is not { } brief) return Exit.Errors;
+            if (BriefArgument.Read(path, parsed.GetValue(regulations), around) is not { } brief) return Exit.Errors;
             var start = around.Time.GetTimestamp();
-            var report = StairProposals.Propose(brief.Brief);
+            var report = StairProposals.Propose(brief.Brief, brief.Tables);
             var took = around.Time.GetElapsedTime(start).TotalMilliseconds;
             if (parsed.GetValue(top) is { } most) report = report with { Proposals = [.. report.Proposals.Take(most)] };
-            if (parsed.GetValue(svg) is { } folder && ProposalPlans.Write(folder, report.Proposals) is { } fault)
+            if (parsed.GetValue(svg) is { } folder && ProposalPlans.Write(folder, report.Proposals, brief.Tables) is { } fault)
             {
                 around.Error.WriteLine($"{folder}: error RW6003: {fault}");
                 return Exit.Errors;

@@ -4,6 +4,7 @@ using Rodwright.Hosting.Files;
 using Rodwright.Joinery;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Proposals;
+using Rodwright.Stairs.Regulations;
 
 namespace Rodwright.Output;
 
@@ -15,14 +16,14 @@ internal static class ProposalPlans
         $"{(rank < 10 ? "0" : "")}{Number.Print(rank, 0)}-{proposal.Family.Id}-{(proposal.Hand == Hand.Left ? "left" : "right")}.svg";
 
     /// <summary>Writes the plans, each beside its place and then renamed; what was wrong, or null.</summary>
-    public static string? Write(string folder, IReadOnlyList<Proposal> proposals)
+    public static string? Write(string folder, IReadOnlyList<Proposal> proposals, RegulationShelf tables)
     {
         try
         {
             Directory.CreateDirectory(folder);
             for (var i = 0; i < proposals.Count; i++)
             {
-                if (Stair.Draft(proposals[i].Job).Value is not { } stair) continue;
+                if (Stair.Draft(proposals[i].Job, shelf: tables).Value is not { } stair) continue;
                 var path = Path.Combine(folder, NameOf(i + 1, proposals[i]));
                 File.WriteAllText(path + ".new", CardPicture.Of(stair), new UTF8Encoding(false));
                 File.Move(path + ".new", path, overwrite: true);

@@ -2,7 +2,6 @@ using Rodwright.Commands;
 using Rodwright.Geometry;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Proposals;
-using Rodwright.Stairs.Regulations;
 
 namespace Rodwright.Output;
 
@@ -14,7 +13,7 @@ internal static class ProposalText
     public static void Write(TextWriter to, string path, BriefArgument asked, ProposalReport report, double milliseconds)
     {
         var brief = asked.Brief;
-        to.WriteLine($"{brief.Title}: {brief.Units.Print(brief.Survey.Height)} from floor to floor, {RegulationCatalogue.Find(brief.Regulation)!.Title}");
+        to.WriteLine($"{brief.Title}: {brief.Units.Print(brief.Survey.Height)} from floor to floor, {asked.Tables.Find(brief.Regulation)!.Title}");
         to.WriteLine();
         if (report.Proposals.IsEmpty) to.WriteLine("  No layout fits.");
         var rows = new List<string[]> { new[] { "", "", "hand", "risers", "going", "flights", "newel", "2R+G", "pitch", "headroom", brief.Units.IsInches ? "floor sq ft" : "floor m²", "narrow", brief.Units.IsInches ? "timber cu ft" : "timber m³", "tapered", "layout" } };

@@ -38,6 +38,14 @@ public sealed class ProposalTests
         Assert.All(report.Proposals, p => Assert.Equal(!report.Proposals.Any(o => o.Measures.Beats(p.Measures)), p.Unbeaten));
     }
 
+    /// <summary>Four tapered steps with risers past the newel put the one between them on its arris at some goings: half in the newel, half in the string behind.</summary>
+    [Fact]
+    public void A_riser_that_would_land_on_an_arris_of_the_newel_is_judged_before_anything_is_joined()
+    {
+        var wanted = new Wishes { Hand = Hand.Left, Families = ["quarter-winders-low", "quarter-winders-middle", "quarter-winders-high"] };
+        Assert.Empty(StairProposals.Propose(Ordinary with { Wishes = wanted }).Dropped);
+    }
+
     [Fact]
     public void The_other_hand_gets_the_mirrored_proposals()
     {
