@@ -35,8 +35,10 @@ public static class SurveySection
         foreach (var mark in TapeMarks.Draw(a, b, of)) yield return mark;
         foreach (var mark in TapeMarks.Ticks(a, new(0, 1), (refused?.Values ?? []).Select(place.Map))) yield return mark;
         var to = b.Y - a.Y;
-        var figure = refused?.Words(view.Stair.Units) ?? view.Stair.Units.Print(survey.FloorToFloor.Average(), 1) + (survey.FloorToFloor.Length > 1 ? $" ({view.Stair.Units.Print(survey.Spread)} apart)" : "");
-        if (survey.LowerFinish != 0 || survey.UpperFinish != 0) figure += $", finished {view.Stair.Units.Print(survey.Height, 1)}";
+        // Feet and inches are long: beside the finished height there is no room for the spread.
+        var isFinished = survey.LowerFinish != 0 || survey.UpperFinish != 0;
+        var figure = refused?.Words(view.Stair.Units) ?? view.Stair.Units.Print(survey.FloorToFloor.Average(), 1) + (survey.FloorToFloor.Length > 1 && !(isFinished && view.Stair.Units.IsInches) ? $" ({view.Stair.Units.Print(survey.Spread)} apart)" : "");
+        if (isFinished) figure += $", finished {view.Stair.Units.Print(survey.Height, 1)}";
         foreach (var word in TapeMarks.Along(a, a + new Vector2(0, to), new(-1, 0), ("floor to floor", figure), refused is null ? null : TapeMarks.Disagrees)) yield return word;
     }
 
