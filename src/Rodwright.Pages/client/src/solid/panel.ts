@@ -41,7 +41,7 @@ export class Panel {
         const { view } = this;
         this.host.dataset['seen'] = view.alone ? 'piece' : 'stair';
         this.pressed('room', view.room);
-        this.pressed('least', view.least && view.hasLeast);
+        this.pressed('least', view.plumb.wanted && view.plumb.known);
         this.pressed('alone', view.alone !== null);
         for (const axis of ['x', 'y', 'z'] as const) this.pressed(`section-${axis}`, view.section.axis === axis);
         this.value('apart', Math.round(view.apart * 100), `${Math.round(view.apart * 100)} %`);
@@ -83,7 +83,7 @@ export class Panel {
         if (what === 'apart') this.glide(view.apart > 0.5 ? 0 : 1);
         else if (what === 'alone') view.setAlone(view.alone === null);
         else if (what === 'room') view.setRoom(!view.room);
-        else if (what === 'least') view.setLeast(!view.least);
+        else if (what === 'least') view.setLeast(!view.plumb.wanted);
         else if (what === 'whole') {
             if (view.section.axis !== null) view.setSection(null);
             if (view.alone) view.setAlone(false);
