@@ -58,6 +58,8 @@ public sealed record FlowText(IReadOnlyList<Mark> Marks, double Height)
                 {
                     var n = line.Length - 1;
                     while (n > 1 && Lettering.Width(line.AsSpan(0, n), height, bold) > width) n--;
+                    // A figure of feet and inches that is too long after all is broken between its parts.
+                    if (line.LastIndexOf(' ', n) is > 0 and var gap) (line, n) = (line.Remove(gap, 1), gap);
                     lines.Add(line[..n]);
                     line = line[n..];
                 }
