@@ -68,7 +68,7 @@ internal sealed class NewelFaces
         return marks;
     }
 
-    private double Width(double value, string note) => Lettering.Width($"{lettering.Units.Print(value)}  {note}", lettering.Figures);
+    private double Width(double value, string note) => lettering.WidthOf(value, note);
 
     /// <summary>Finished floors, where they cross what is drawn.</summary>
     private IEnumerable<Mark> Floors(Point2 at, double factor, bool isFirst)

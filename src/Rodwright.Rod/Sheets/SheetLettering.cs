@@ -37,10 +37,18 @@ public sealed record SheetLettering(double Words, double Figures, double Mark, d
 
     /// <summary>Paper needed beside a drawing for running ordinates, from their line to the end of the longest figure with its note, mm.</summary>
     public double OrdinateStrip(IEnumerable<(double Value, string Note)> stops) =>
-        8.5 + stops.Max(s => Lettering.Width($"{Widest(s.Value)}  {s.Note}", Figures));
+        8.5 + stops.Max(s => WidthOf(s.Value, s.Note));
+
+    /// <summary>Width of a figure with its note, mm.</summary>
+    public double WidthOf(double value, string note) => Lettering.Width($"{Widest(value)}  {note}", Figures);
 
     /// <summary>The figure with the longest fraction it may have: sixteenths come and go while a number is dragged, and the strip stays.</summary>
-    private string Widest(double value) => Units.IsInches ? Units.Print(Math.Floor(Math.Abs(value) / Geometry.Units.Inch) * Geometry.Units.Inch) + " 15/16" + (value < 0 ? "-" : "") : Units.Print(value);
+    private string Widest(double value) => !Units.IsInches ? Units.Print(value) : (Math.Abs(value) / Geometry.Units.Inch) switch
+    {
+        < 9 => "-9 15/16\"",
+        < 40 => "-39 15/16\"",
+        var inches => $"{Units.Print(Math.Ceiling(Math.Max(4, inches / 12)) * 12 * Geometry.Units.Inch)} 15/16\"",
+    };
 
     /// <summary>Paper needed beside a drawing for running ordinates of at most so many figures each, mm.</summary>
     public double OrdinateStrip(int figures) => 8.5 + Lettering.Width(new string('0', Units.IsInches ? figures + FractionFigures : figures), Figures);

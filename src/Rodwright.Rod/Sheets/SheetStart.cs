@@ -146,7 +146,7 @@ public sealed record SheetStart
             Date = rod.Style.Date,
             Revision = rod.Style.Revision,
             Hand = HandWords(job),
-            Note = string.Join(". ", new[] { ModelWords(job), words.Note, rod.Units.IsInches ? "Each figure is its true value to the nearest 1/16\"" : "" }.Where(n => n.Length > 0)),
+            Note = string.Join(". ", new[] { ModelWords(job), words.Note, rod.Units.IsInches ? "Each figure to its own nearest 1/16\"" : "" }.Where(n => n.Length > 0)),
         };
     }
 

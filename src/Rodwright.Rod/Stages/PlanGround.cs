@@ -66,8 +66,9 @@ internal static class PlanGround
             measures.Add(new(corners == 1 ? "the same corner" : name, points[k].DistanceTo(points[k + 1]),
                 $"{words.Climbing((points[k + 1] - points[k]).Unit)}, {(k < corners ? $"to {Name(points[k + 1])}" : End())}", corners == 1 ? "second wall" : $"wall {K(k + 1)}"));
         }
-        var act = corners == 1 ? "draw both walls' faces, square to one another; prove the corner with 600 on one, 800 on the other and 1000 across"
-            : "draw the walls' faces, each square to the one before it; prove every corner with 600 on one, 800 on the other and 1000 across";
+        var square = plan.Units.IsInches ? "3 feet on one, 4 feet on the other and 5 feet across" : "600 on one, 800 on the other and 1000 across";
+        var act = corners == 1 ? $"draw both walls' faces, square to one another; prove the corner with {square}"
+            : $"draw the walls' faces, each square to the one before it; prove every corner with {square}";
         var why = "the stair is made square; the gap to a wall out of square is scribed on site. Everything in the turn is measured from " + (corners == 1 ? "this corner" : "these corners");
         if (index > 0) why += $"; across the stair it stands {plan.Units.Print(view.Stair.Job.Width)} from the wall over there";
         return How(act, why, "", [.. measures]);

@@ -30,9 +30,9 @@ public static class TableSheets
             var k = lettering.Words / 2.5;
             TableColumn[] columns =
             [
-                new("Mark", 18 * k), new("Part", 28 * k), new("No.", 9 * k, HorizontalAnchor.End), new("Length", 17 * k, HorizontalAnchor.End),
-                new("Width", 15 * k, HorizontalAnchor.End), new("Thick", 14.5 * k, HorizontalAnchor.End), new("Material", 20 * k),
-                new("Jointed up, glued up, remarks", 50 * k),
+                new("Mark", 18 * k), new("Part", 28 * k), new("No.", 9 * k, HorizontalAnchor.End), new("Length", (rod.Units.IsInches ? 22 : 17) * k, HorizontalAnchor.End),
+                new("Width", (rod.Units.IsInches ? 19 : 15) * k, HorizontalAnchor.End), new("Thick", 14.5 * k, HorizontalAnchor.End), new("Material", 20 * k),
+                new("Jointed up, glued up, remarks", (rod.Units.IsInches ? 41 : 50) * k),
             ];
             var rows = PartsList.Rows(rod.Stair).Select(r => (IReadOnlyList<string>)
                 [r[0], r[1], r[2], r[4], r[5], r[6], r[3], string.Join("; ", new[] { r[7], r[8], r[9] }.Where(c => c.Length > 0))]);
@@ -60,7 +60,8 @@ public static class TableSheets
                 Runs(all.Select(o => o with { Feature = o.Face }), o => [o.Point, Print(kit.Plan.Units, o.Along), Print(kit.Plan.Units, o.Across)]), lettering.Words)),
         };
 
-        TableColumn Figure(string name, double width = 15) => new(name, width * k, HorizontalAnchor.End);
+        // 12' 11 15/16" is longer than 3937.6.
+        TableColumn Figure(string name, double width = 15) => new(name, (kit.Plan.Units.IsInches && width > 12 ? width + 7 : width) * k, HorizontalAnchor.End);
     }
 
     /// <summary>Rows whose first cell is written once for each run of one feature.</summary>

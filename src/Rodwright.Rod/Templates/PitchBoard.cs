@@ -32,8 +32,9 @@ internal static class PitchBoard
         drawing.ChainBelow(0, a, new(plan.Going, 0));
         drawing.ChainRight(plan.Going, new Point2(plan.Going, 0), b);
         drawing.Add(AngleDimension.Draw(a, default, plan.Pitch, 42));
-        drawing.Add(ChainDimension.Between(b, b + margin * along.Left, -10, margin));
-        drawing.Add(ChainDimension.Between(a + margin * along.Left, b + margin * along.Left, 10, (b - a).Length));
+        var style = DimensionStyle.Usual with { Units = rod.Units };
+        drawing.Add(ChainDimension.Between(b, b + margin * along.Left, -10, margin, style));
+        drawing.Add(ChainDimension.Between(a + margin * along.Left, b + margin * along.Left, 10, (b - a).Length, style));
         var turn = Angle.FromRadians(along.Direction);
         var middle = a.Towards(b, 0.5);
         drawing.Words(middle + margin / 2 * along.Left, "margin strip: this edge to the string's upper edge", Math.Clamp(margin / 10, 2.5, 5), turn: turn);

@@ -33,7 +33,7 @@ public static class FieldGroups
     ];
 
     /// <summary>A field as a job of a unit has it: what is taken where nothing is said may differ.</summary>
-    public static FieldDescription In(FieldDescription field, Units units) => JobFields.DescriptionsIn(units).First(d => d.Path == field.Path);
+    public static FieldDescription In(FieldDescription field, Units units) => units.IsInches ? JobFields.DescriptionsIn(units).FirstOrDefault(d => d.Path == field.Path) ?? field : field;
 
     /// <summary>All fields of some groups or lists of the file.</summary>
     private static FieldGroup Under(string name, params IEnumerable<string> paths) =>

@@ -10,7 +10,7 @@ namespace Rodwright.Workshop.Edits;
 public static class ScaleEdit
 {
     /// <summary>
-    /// The job at another model scale: every length of it, the fixed risers of a turn too, in proportion, to a hundredth of a millimetre. The timber is a
+    /// The job at another model scale: every length of it, the fixed risers of a turn too, in proportion, to a hundredth of a millimetre (in a job in inches exactly). The timber is a
     /// proposal: real stock is chosen afterwards, nothing scales it again. Null at the scale the job has.
     /// </summary>
     /// <param name="job">The job.</param>
@@ -57,6 +57,6 @@ public static class ScaleEdit
 
         static bool IsLength(string path) => JobFields.Descriptions.Any(d => d.Path == path && d.Unit == "mm");
 
-        double Round(double value) => Math.Round(value, 2, MidpointRounding.AwayFromZero);
+        double Round(double value) => job.Units.IsInches ? value : Math.Round(value, 2, MidpointRounding.AwayFromZero);
     }
 }

@@ -54,7 +54,7 @@ internal static class WalkingFacts
         var angle = Angle.FromRadians(Math.Max(0, Math.Min(to, end) - Math.Max(from, start)) / r).Degrees;
         // Beside the arc, by the distances to where it begins or ends.
         if (angle < 1e-9) return to <= start ? Working.Of(start - from) - (start - to) : Working.Of(to - end) - (from - end);
-        var arc = Working.Pi * r * angle / 180;
+        var arc = Working.Pi * r * Working.Ratio(angle) / 180;
         return straight > 1e-6 ? Working.Of(straight) + arc : arc;
     }
 }

@@ -96,6 +96,25 @@ public sealed class InchJobTests
     }
 
     [Fact]
+    public void No_contradiction_of_a_job_in_inches_is_told_in_millimetres()
+    {
+        var told = 0;
+        var job = JobFile.Read(GoodJob.Text).Value! with { Units = Units.Inches };
+        foreach (var field in JobFields.Descriptions.Where(f => f.IsLength && !f.Path.Contains('[', StringComparison.Ordinal)))
+        {
+            foreach (var extreme in new[] { field.Least!.Value, field.Most!.Value, field.Most.Value + 1 })
+            {
+                foreach (var finding in JobChanges.Apply(job, [FieldChange.To(field.Path, extreme)]).Findings)
+                {
+                    Assert.DoesNotContain(" mm", $"{finding.Message} {finding.Hint} {string.Join(' ', finding.Remedies.Select(r => r.Words))}", StringComparison.Ordinal);
+                    told++;
+                }
+            }
+        }
+        Assert.True(told > 80, $"{told}");
+    }
+
+    [Fact]
     public void A_unit_nobody_knows_is_refused_alone()
     {
         var finding = Assert.Single(JobFile.Read(GoodJob.Text.Replace("\"title\"", "\"units\": \"inch\", \"title\"")).Findings);

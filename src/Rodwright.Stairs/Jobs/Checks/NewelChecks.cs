@@ -23,7 +23,7 @@ internal static class NewelChecks
     ];
 
     private static Pinch? TooThin(Job job) => !job.HasNewels || job.Practice.Newel > job.Practice.NewelString.Thickness ? null : new(
-        $"the newel, {job.Units.With(job.Practice.Newel)}, is no thicker than the string tenoned into it, {job.Units.With(job.Practice.NewelString.Thickness)}", "newels of 69 to 120 mm are usual", Remedied.NewelsAbove(job.Units, job.Practice.NewelString.Thickness));
+        $"the newel, {job.Units.With(job.Practice.Newel)}, is no thicker than the string tenoned into it, {job.Units.With(job.Practice.NewelString.Thickness)}", $"newels of {job.Units.Range(69, 120, 1)} are usual", Remedied.NewelsAbove(job.Units, job.Practice.NewelString.Thickness));
 
     private static Pinch? Housing(Job job)
     {
@@ -45,7 +45,7 @@ internal static class NewelChecks
     {
         var depth = TenonLength(job) + job.Practice.Tenon.MorticeClearance;
         return !job.HasNewels || depth < job.Practice.Newel ? null : new(
-            $"the mortice, {job.Units.With(depth)} deep, comes out of the far side of the newel, {job.Units.With(job.Practice.Newel)}", "a tenon of two thirds of the newel with 2 mm clearance is usual",
+            $"the mortice, {job.Units.With(depth)} deep, comes out of the far side of the newel, {job.Units.With(job.Practice.Newel)}", $"a tenon of two thirds of the newel with {job.Units.With(2, 1)} clearance is usual",
             Remedy.Of("tenons two thirds of the newel long", FieldChange.ToDefault("practice.tenon.part")), Remedied.Size(job.Units, "practice.tenon.morticeClearance", "space at the bottom of mortices of", 2, 1));
     }
 
@@ -65,15 +65,15 @@ internal static class NewelChecks
     }
 
     private static Pinch? Draw(Job job) => !job.HasNewels || job.Practice.Tenon.Draw < job.Practice.Tenon.Peg / 2 ? null : new(
-        $"a draw of {job.Units.With(job.Practice.Tenon.Draw)} is half the peg, {job.Units.With(job.Practice.Tenon.Peg)}, or more: the peg cannot find its hole", "a draw of about 2 mm is usual",
+        $"a draw of {job.Units.With(job.Practice.Tenon.Draw)} is half the peg, {job.Units.With(job.Practice.Tenon.Peg)}, or more: the peg cannot find its hole", $"a draw of about {job.Units.With(2, 1)} is usual",
         Remedied.Size(job.Units, "practice.tenon.draw", "a draw of", 2, 1, 0.5));
 
     private static Pinch? Haunch(Job job) => !job.HasNewels || job.Practice.Tenon.Haunch <= TenonLength(job) ? null : new(
-        $"the haunch, {job.Units.With(job.Practice.Tenon.Haunch)}, is longer than the tenon, {job.Units.With(TenonLength(job))}", "a haunch of 16 mm is usual",
+        $"the haunch, {job.Units.With(job.Practice.Tenon.Haunch)}, is longer than the tenon, {job.Units.With(TenonLength(job))}", $"a haunch of {job.Units.With(16, 1)} is usual",
         Remedied.Size(job.Units, "practice.tenon.haunch", "a haunch of", 16, Math.Floor(TenonLength(job) / 2)));
 
     private static Pinch? Cover(Job job) => !job.HasNewels || 2 * job.Practice.Cover < job.Practice.Newel ? null : new(
-        $"cover of {job.Units.With(job.Practice.Cover)} on both sides leaves no place for a riser on a newel of {job.Units.With(job.Practice.Newel)}", "10 mm to the arris is usual",
+        $"cover of {job.Units.With(job.Practice.Cover)} on both sides leaves no place for a riser on a newel of {job.Units.With(job.Practice.Newel)}", $"{job.Units.With(10, 1)} to the arris is usual",
         Remedied.Size(job.Units, "practice.cover", "cover of", 10, 8, 5, 2));
 
     private static double TenonLength(Job job) => job.Practice.Tenon.Part * job.Practice.Newel;

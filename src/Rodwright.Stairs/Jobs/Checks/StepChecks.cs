@@ -11,11 +11,11 @@ internal static class StepChecks
     public static ImmutableArray<JobCheck> All { get; } =
     [
         new(JobCodes.Nosing, "practice.nosing", ["going", "practice.nosing"], job => job.Practice.Nosing < job.Going ? null : new(
-            $"the nosing, {job.Units.With(job.Practice.Nosing)}, is as deep as the going, {job.Units.With(job.Going)}", "a nosing of 16 to 25 mm is usual", Remedied.Size(job.Units, "practice.nosing", "a nosing of", 20, 10))),
+            $"the nosing, {job.Units.With(job.Practice.Nosing)}, is as deep as the going, {job.Units.With(job.Going)}", $"a nosing of {job.Units.Range(16, 25, 1)} is usual", Remedied.Size(job.Units, "practice.nosing", "a nosing of", 20, 10))),
         new(JobCodes.RiserThickness, "practice.riser", ["going", "practice.riser"], job => job.Practice.Riser < job.Going ? null : new(
-            $"the riser, {job.Units.With(job.Practice.Riser)}, is as thick as the going is long, {job.Units.With(job.Going)}", "risers of 9 to 14 mm are usual", Remedied.Size(job.Units, "practice.riser", "risers of", 12, 6))),
+            $"the riser, {job.Units.With(job.Practice.Riser)}, is as thick as the going is long, {job.Units.With(job.Going)}", $"risers of {job.Units.Range(9, 14, 1)} are usual", Remedied.Size(job.Units, "practice.riser", "risers of", 12, 6))),
         new(JobCodes.TreadThickness, "practice.tread", [.. Rise, "practice.tread"], job => !StairChecks.HasRise(job) || job.Practice.Tread < job.Rise ? null : new(
-            $"the tread, {job.Units.With(job.Practice.Tread)}, is as thick as the rise is high, {job.Units.With(job.Rise)}", "treads of 18 to 32 mm are usual", Remedied.Size(job.Units, "practice.tread", "treads of", 22, 12))),
+            $"the tread, {job.Units.With(job.Practice.Tread)}, is as thick as the rise is high, {job.Units.With(job.Rise)}", $"treads of {job.Units.Range(18, 32, 1)} are usual", Remedied.Size(job.Units, "practice.tread", "treads of", 22, 12))),
         new(JobCodes.TreadWedge, "practice.treadWedge.length", ["going", "practice.riser", "practice.treadWedge"], TreadWedge),
         new(JobCodes.RiserWedge, "practice.riserWedge.length", [.. Rise, "practice.tread", "practice.riserWedge"], RiserWedge),
     ];

@@ -25,7 +25,7 @@ internal static class StringChecks
         foreach (var (name, board) in Boards(job))
         {
             if (job.Practice.Housing < board.Thickness) continue;
-            return new($"the housings, {job.Units.With(job.Practice.Housing)} deep, come through the {name}, {job.Units.With(board.Thickness)} thick", "house 10 to 12 mm deep, or take thicker strings",
+            return new($"the housings, {job.Units.With(job.Practice.Housing)} deep, come through the {name}, {job.Units.With(board.Thickness)} thick", $"house {job.Units.Range(10, 12, 1)} deep, or take thicker strings",
                 Remedied.Size(job.Units, "practice.housing", "housings of", 12, 10, 8, 6, 4, 2));
         }
         return null;
@@ -36,7 +36,7 @@ internal static class StringChecks
         foreach (var (name, board) in Boards(job))
         {
             if (job.Practice.Margin < board.Width) continue;
-            return new($"the margin, {job.Units.With(job.Practice.Margin)}, leaves nothing of the {name}, {job.Units.With(board.Width)} wide", "a margin of about 50 mm in a string of 220 to 290 mm is usual",
+            return new($"the margin, {job.Units.With(job.Practice.Margin)}, leaves nothing of the {name}, {job.Units.With(board.Width)} wide", $"a margin of about {job.Units.With(50, 1)} in a string of {job.Units.Range(220, 290, 1)} is usual",
                 Remedied.Size(job.Units, "practice.margin", "a margin of", 50, 25, 10));
         }
         return null;
