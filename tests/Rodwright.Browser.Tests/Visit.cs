@@ -67,6 +67,25 @@ public sealed class Visit : IAsyncDisposable
         await Page.WaitForFunctionAsync("() => document.querySelector('.bar-words')?.textContent?.endsWith('mm')");
     }
 
+    /// <summary>Turns to another view of the job by its name in the bar.</summary>
+    public async Task ToView(string name)
+    {
+        await Page.GetByRole(AriaRole.Link, new() { Name = name, Exact = true }).ClickAsync();
+        await Page.Locator("#view section").First.WaitForAsync();
+    }
+
+    /// <summary>Tab after Tab, as somebody without a mouse would, until what is wanted has the focus.</summary>
+    public async Task Reach(string selector)
+    {
+        await Page.Locator(selector).First.WaitForAsync();
+        for (var i = 0; i < 220; i++)
+        {
+            if (await Page.EvaluateAsync<bool>("s => document.activeElement?.matches(s) === true", selector)) return;
+            await Page.Keyboard.PressAsync("Tab");
+        }
+        Assert.Fail($"{selector} cannot be reached by Tab");
+    }
+
     /// <summary>Waits until the last change is kept as a revision.</summary>
     public Task Kept(int revision) => Page.GetByText($"kept, revision {revision}", new() { Exact = true }).WaitForAsync();
 

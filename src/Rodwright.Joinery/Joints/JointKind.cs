@@ -18,6 +18,15 @@ public enum JointKind
     /// <summary>Riser's face against the back of the tread below it, glued and screwed.</summary>
     RiserToTread,
 
+    /// <summary>Bent riser glued round its block, screwed behind the wedges.</summary>
+    BlockToRiser,
+
+    /// <summary>Block of a rounded step screwed to the newel's face.</summary>
+    BlockToNewel,
+
+    /// <summary>Folding wedges driven between the block and the riser's full thickness.</summary>
+    WedgesInSlot,
+
     /// <summary>Tread's (or nosing piece's) underside on the top edge of its riser.</summary>
     TreadOnRiser,
 }

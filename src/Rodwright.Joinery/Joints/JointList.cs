@@ -32,6 +32,15 @@ internal static class JointList
             if (k > 1 && plan.Steps[k - 2] is StepKind.Straight or StepKind.Tapered)
                 joints.Add(new($"riser-{k}/tread-{k - 1}", JointKind.RiserToTread, $"riser-{k}", $"tread-{k - 1}", 0));
         }
+        foreach (var end in plan.RoundedEnds)
+        {
+            var side = end.Inner ? "" : "-outer";
+            joints.Add(new($"riser-1/block-1{side}", JointKind.BlockToRiser, "riser-1", $"block-1{side}", 0));
+            joints.Add(new($"tread-1/block-1{side}", JointKind.TreadOnRiser, "tread-1", $"block-1{side}", 0));
+            joints.Add(new($"block-1{side}/{end.Newel}", JointKind.BlockToNewel, $"block-1{side}", end.Newel, 0));
+            joints.Add(new($"wedges-1{side}/block-1{side}", JointKind.WedgesInSlot, $"wedges-1{side}", $"block-1{side}", 0));
+            joints.Add(new($"wedges-1{side}/riser-1", JointKind.WedgesInSlot, $"wedges-1{side}", "riser-1", 0));
+        }
         return joints.ToImmutable();
     }
 }

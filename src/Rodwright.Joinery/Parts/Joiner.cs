@@ -26,7 +26,8 @@ public static class Joiner
         parts.AddRange(plan.Newels.Select(n => NewelMaker.Make(plan, sections, n, tenons, findings)));
         parts.AddRange(sections.Treads.Values.OrderBy(t => t.Step).Select(t => TreadMaker.Tread(plan, t)));
         parts.AddRange(sections.NosingPieces.Values.OrderBy(t => t.Step).Select(t => TreadMaker.NosingPiece(plan, t)));
-        parts.AddRange(sections.Risers.Values.OrderBy(r => r.Step).Select(r => RiserMaker.Make(plan, r, findings, reaches)));
+        if (!plan.RoundedEnds.IsEmpty) parts.AddRange(BullNose.Make(plan, sections.Risers[1], reaches));
+        parts.AddRange(sections.Risers.Values.Where(r => r.Step > 1 || plan.RoundedEnds.IsEmpty).OrderBy(r => r.Step).Select(r => RiserMaker.Make(plan, r, findings, reaches)));
         var kit = new Kit(plan, [.. parts], JointList.Of(plan, parts, reaches), strings, [.. findings]);
         return plan.Job.IsRightHanded ? kit.Mirrored() : kit;
     }

@@ -26,4 +26,13 @@ public enum PartKind
 
     /// <summary>Nosing piece of a landing or of the upper floor.</summary>
     NosingPiece,
+
+    /// <summary>First riser of a rounded bottom step, thinned to a veneer and bent round its block: its face looks up, its blank is the board before it is bent.</summary>
+    BentRiser,
+
+    /// <summary>Built-up block of a rounded bottom step.</summary>
+    Block,
+
+    /// <summary>Pair of folding wedges that draws the bent riser tight round its block.</summary>
+    Wedges,
 }

@@ -80,7 +80,7 @@ internal static class ClashProof
         return area <= LeastArea || CarrierHeights.Pass(a, b, inside) ? null : new(a.Id, b.Id, "in plan, square mm", area);
     }
 
-    private static List<Point2> RingOf(Part carrier)
+    internal static List<Point2> RingOf(Part carrier)
     {
         var frame = carrier.FaceSide.Frame;
         return [.. Corners(CarrierBody.Of(carrier)).Select(p => frame.ToWorld(new(p.X, 0), p.Y).Plan)];

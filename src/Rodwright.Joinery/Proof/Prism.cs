@@ -9,17 +9,17 @@ namespace Rodwright.Joinery.Proof;
 /// </summary>
 internal sealed class Prism
 {
-    private readonly Line2? nosing;
+    private readonly Func<Point2, double>? behindNosing;
     private readonly double radius;
 
-    private Prism(Part part, IReadOnlyList<Point2> plan, double bottom, double top, Line2? nosing, double radius)
+    private Prism(Part part, IReadOnlyList<Point2> plan, double bottom, double top, Func<Point2, double>? behindNosing, double radius)
     {
         Part = part;
         Plan = plan;
         Box = Box2.Of(plan);
         Bottom = bottom;
         Top = top;
-        this.nosing = nosing;
+        this.behindNosing = behindNosing;
         this.radius = radius;
     }
 
@@ -45,18 +45,23 @@ internal sealed class Prism
         var top = frame.Origin.Z;
         var round = part.Cuts.FirstOrDefault(c => c.Kind == CutKind.RoundedEdge);
         if (round is null) return new(part, ring, top - face.Thickness, top, null, 0);
+        if (round.Shape.EdgeCount > 1)
+        {
+            var bent = round.Shape.Moved(p => frame.ToWorld(p).Plan);
+            return new(part, ring, top - face.Thickness, top, bent.DistanceTo, round.Depth);
+        }
         var (a, b, _) = round.Shape.Edge(0);
         var line = Line2.Between(frame.ToWorld(a).Plan, frame.ToWorld(b).Plan);
         // Directed so that the board lies on its left.
         if (ring.Average(line.LeftOf) < 0) line = new(line.Through, -line.Along);
-        return new(part, ring, top - face.Thickness, top, line, round.Depth);
+        return new(part, ring, top - face.Thickness, top, p => Math.Max(0, line.LeftOf(p)), round.Depth);
     }
 
     /// <summary>Lower and upper surface at a plan point: the rounded nosing draws them together near the front edge.</summary>
     public (double Low, double High) HeightsAt(Point2 p)
     {
-        if (nosing is not { } line) return (Bottom, Top);
-        var behind = Math.Max(0, line.LeftOf(p));
+        if (behindNosing is null) return (Bottom, Top);
+        var behind = behindNosing(p);
         if (behind >= radius) return (Bottom, Top);
         var half = Math.Sqrt(Math.Max(0, radius * radius - (radius - behind) * (radius - behind)));
         return (Bottom + radius - half, Top - radius + half);

@@ -27,6 +27,9 @@ public static class Prover
                 JointKind.Tenon => TenonProof.Prove(j, male, female, practice.Tenon.MorticeClearance, practice.Tenon.Draw),
                 JointKind.Corner => MeetingProof.Corner(j, male, female),
                 JointKind.RiserToTread => MeetingProof.RiserToTread(j, steps[j.Male], steps[j.Female], practice.RiserOnTread),
+                JointKind.BlockToRiser => ContactProof.Prove(j, male, female, "glued round its block"),
+                JointKind.BlockToNewel => ContactProof.Prove(j, male, female, "screwed"),
+                JointKind.WedgesInSlot => ContactProof.Prove(j, male, female, "wedged"),
                 _ => MeetingProof.TreadOnRiser(j, steps[j.Male], steps[j.Female]),
             };
         });
@@ -62,6 +65,12 @@ public static class Prover
         {
             outside = Math.Max(part.FaceSide.Outline.Bounds.Height - blank.Length, part.FaceSide.Outline.Bounds.Width - blank.Width);
             return new(part.Id, Math.Max(0, outside), outside <= Tolerance.Joint);
+        }
+        if (part.Kind == PartKind.BentRiser)
+        {
+            // Each end of the outline is as thick as the board in all; half of what is left runs along the face, half along the back.
+            outside = Math.Abs((part.FaceSide.Outline.Length - 2 * blank.Thickness) / 2 - blank.Length);
+            return new(part.Id, outside, outside <= Tolerance.Joint);
         }
         var rooms = blank.JointedUp.Select(j => j.Place).Prepend(new(0, 0, blank.Length, blank.Width)).ToList();
         foreach (var point in part.FaceSide.Outline.Flattened(0.02).Select(blank.OnBoard))

@@ -15,6 +15,9 @@ public static class PartSolid
     /// <param name="chord">How far a chord may leave the arc it stands for, mm.</param>
     public static Solid Of(Part part, double chord = Tolerance.Chord)
     {
+        // The nosing of a rounded step is bent; nothing else is cut in its tread.
+        if (part.Cuts is [{ Kind: CutKind.RoundedEdge, Shape.EdgeCount: > 1 } nosing])
+            return RoundedBoard.Of(part.FaceSide.Outline, nosing.Shape, nosing.Depth, part.FaceSide.Thickness, chord);
         var kept = part.Faces.Where(NotTold).Select(f => new Extrusion(f.Frame, f.Outline, f.Thickness)).ToList();
         var cuts = new List<Extrusion>();
         foreach (var cut in part.Cuts)

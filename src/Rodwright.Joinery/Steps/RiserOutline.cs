@@ -24,7 +24,8 @@ internal static class RiserOutline
         return (Path2.Polygon([.. outer.Points, .. inner.Points.Reverse()]), inner, outer);
     }
 
-    private static End EndAt(StepSections riser, IReadOnlyList<Section> sections, Practice practice, bool inner)
+    /// <summary>One end by itself.</summary>
+    public static End EndAt(StepSections riser, IReadOnlyList<Section> sections, Practice practice, bool inner)
     {
         var section = sections[0];
         var edge = section.Edge;

@@ -25,6 +25,9 @@ public sealed class SectionsOfPlan
         NosingPieces = Enumerable.Range(1, plan.Risers).Where(k => plan.Steps[k - 1] is StepKind.Landing or StepKind.Floor)
             .ToImmutableDictionary(k => k, k => Find(plan, k, plan.Riser(k), -practice.Nosing, plan.Riser(k), practice.NosingPiece - practice.Nosing));
         Risers = Enumerable.Range(1, plan.Risers).ToImmutableDictionary(k => k, k => RiserOf(plan, k));
+        if (plan.RoundedEnds.IsEmpty) return;
+        Treads = Treads.SetItem(1, RoundedSections.OfTread(plan, Treads[1]));
+        Risers = Risers.SetItem(1, RoundedSections.OfRiser(plan, Risers[1]));
     }
 
     /// <summary>Treads of carried steps, by step number.</summary>

@@ -16,7 +16,11 @@ internal static class StepOutline
         var points = new List<Point2>();
         points.AddRange(Side(piece, piece.Outer, practice, inner: false));
         points.AddRange(Side(piece, piece.Inner, practice, inner: true).Reverse());
-        return Path2.Polygon(Tidied(points));
+        Vertex2[] outline = [.. Tidied(points).Select(p => new Vertex2(p))];
+        // In place of the point on the newel's face the whole line of a rounded end, from there to its spring; the outer one the other way.
+        if (piece.InnerEnd is { } inner) outline = [.. outline[..^1], .. inner.Line(practice.Nosing).Vertices];
+        if (piece.OuterEnd is { } outer) outline = [.. outer.Line(practice.Nosing).Reversed().Vertices, .. outline[1..]];
+        return new(outline, true);
     }
 
     /// <summary>How deep a piece is let into an edge, mm.</summary>

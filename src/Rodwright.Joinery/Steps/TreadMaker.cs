@@ -1,5 +1,6 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
+using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Joinery.Steps;
@@ -38,12 +39,23 @@ internal static class TreadMaker
             Id = id, Name = name, Mark = mark, Kind = kind, Material = practice.Timber, Step = sections.Step,
             Blank = Blank.Around(box, practice.Tread),
             Faces = [new("face side (top)", frame, local, practice.Tread)],
-            Cuts = [new("nosing", CutKind.RoundedEdge, 0, Path2.Polyline(new Point2(box.MinX, 0), new Point2(box.MaxX, 0)), radius)],
+            Cuts = [new("nosing", CutKind.RoundedEdge, 0, Nosing(sections, practice, frame, box), radius)],
         };
     }
 
+    /// <summary>The line of the nosing from the inner end to the outer one, round a rounded end as far as the return is let into the newel.</summary>
+    private static Path2 Nosing(StepSections sections, Practice practice, Frame3 frame, Box2 box)
+    {
+        var (inner, outer) = (Round(sections.InnerEnd), Round(sections.OuterEnd));
+        Vertex2[] from = inner is null ? [new(new(box.MinX, 0))] : [.. inner.Vertices];
+        Vertex2[] to = outer is null ? [new(new(box.MaxX, 0))] : [.. outer.Reversed().Vertices];
+        return new([.. from, .. to], false);
+
+        Path2? Round(RoundedEnd? end) => end?.Line(practice.Nosing, practice.NewelHousing).Moved(p => frame.ToLocal(new(p.X, p.Y, 0)).Face);
+    }
+
     /// <summary>Radius of the rounded nosing: half the tread's thickness, a full round.</summary>
-    public static double NosingRadius(Rodwright.Stairs.Jobs.Practice practice) => practice.Tread / 2;
+    public static double NosingRadius(Practice practice) => practice.Tread / 2;
 
     private static Point2 Datum(StepSections sections)
     {

@@ -11,14 +11,14 @@ public sealed partial class SolidViewer : IAsyncDisposable
 {
     private const string Keys =
         "Arrow keys turn the stair, with Shift they move it; plus and minus come nearer and go away, Home shows all of it. F front, S side, P plan, T three-quarter view. "
-        + "E takes it apart and puts it together, A takes the picked piece alone, R shows or hides the room, Z, X and Y cut it level or upright, W shows it whole again.";
+        + "E takes it apart and puts it together, A takes the picked piece alone, R shows or hides the room, H marks where the headroom is least, Z, X and Y cut it level or upright, W shows it whole again.";
 
     private readonly string id = Guid.NewGuid().ToString("N");
     private ElementReference host;
     private IJSObjectReference? module;
     private IJSObjectReference? view;
     private DotNetObjectReference<SolidViewer>? self;
-    private Shown shown = new("", "", "", null);
+    private Shown shown = new("", "", "", null, null);
     private bool disposed;
 
     /// <summary>Address of the scene file (StairScene). When it changes the new stair is shown from where the eye is.</summary>
@@ -41,12 +41,18 @@ public sealed partial class SolidViewer : IAsyncDisposable
     [Parameter]
     public string? Cut { get; set; }
 
+    /// <summary>Where the headroom is least, as LeastHeadroom writes it; null where nothing over the stair was measured.</summary>
+    [Parameter]
+    public string? Least { get; set; }
+
     /// <summary>A thing was pressed: the id of a cut where the face pressed belongs to one, else of the part; empty where there is nothing.</summary>
     [Parameter]
     public EventCallback<string> OnPick { get; set; }
 
     [Inject]
     private IJSRuntime Browser { get; set; } = null!;
+
+    private string LeastWords => Least is null ? "" : System.Text.Json.Nodes.JsonNode.Parse(Least)!["words"]!.GetValue<string>();
 
     private string KeysId => $"solid-keys-{id}";
 
@@ -97,13 +103,14 @@ public sealed partial class SolidViewer : IAsyncDisposable
     /// <summary>Tells the view what has changed; the stair last, because it takes longest.</summary>
     private async Task Send(IJSObjectReference to)
     {
-        var (now, before) = (new Shown(Source, string.Join('\n', Picked), string.Join('\n', Wrong), Cut), shown);
+        var (now, before) = (new Shown(Source, string.Join('\n', Picked), string.Join('\n', Wrong), Cut, Least), shown);
         shown = now;
         if (now.Picked != before.Picked || now.Wrong != before.Wrong) await to.InvokeVoidAsync("pick", Picked, Wrong);
         if (now.Cut != before.Cut) await to.InvokeVoidAsync("cut", Cut);
+        if (now.Least != before.Least) await to.InvokeVoidAsync("least", Least);
         if (now.Source != before.Source) await to.InvokeVoidAsync("show", Source);
     }
 
     /// <summary>What the view was told last.</summary>
-    private sealed record Shown(string Source, string Picked, string Wrong, string? Cut);
+    private sealed record Shown(string Source, string Picked, string Wrong, string? Cut, string? Least);
 }

@@ -6,6 +6,9 @@ public static class ViewNames
     /// <summary>The rod on the board.</summary>
     public const string Rod = "rod";
 
+    /// <summary>The room as it was measured.</summary>
+    public const string Survey = "survey";
+
     /// <summary>The stair in the round.</summary>
     public const string Solid = "round";
 
@@ -29,7 +32,9 @@ public static class ViewNames
 
     /// <summary>All, in the order of the work, with what each is called.</summary>
     public static IReadOnlyList<(string Name, string Title)> All { get; } =
-        [(Proposals, "Proposals"), (Rod, "Rod"), (Solid, "In the round"), (Parts, "Parts"), (Regulation, "Regulation"), (Proof, "Proof"), (Sheets, "Sheets"), (History, "Revisions")];
+        [
+            (Rod, "Rod"), (Survey, "Survey"), (Proposals, "Proposals"), (Solid, "In the round"), (Parts, "Parts"), (Regulation, "Regulation"), (Proof, "Proof"), (Sheets, "Sheets"), (History, "Revisions"),
+        ];
 
     /// <summary>The view of an address; the rod for a name that is none.</summary>
     public static string Known(string? name) => All.FirstOrDefault(v => v.Name == name).Name ?? Rod;

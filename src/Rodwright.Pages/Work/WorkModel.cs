@@ -6,6 +6,7 @@ using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Workshop.Edits;
 using Rodwright.Workshop.Picks;
+using Rodwright.Workshop.Pictures;
 using Rodwright.Workshop.Sessions;
 
 namespace Rodwright.Pages.Work;
@@ -65,6 +66,9 @@ public sealed class WorkModel(JobSession session, PageScript script) : IDisposab
 
     /// <summary>What was refused at the last change of a field; empty for none.</summary>
     public ImmutableArray<Finding> RefusedAt(string path) => refused.TryGetValue(path, out var at) ? at.Findings : [];
+
+    /// <summary>Readings of the survey that were refused, each where it was taken.</summary>
+    public ImmutableArray<RefusedReading> RefusedReadings => [.. refused.Values.SelectMany(r => RefusedReading.Of(r.Edit, r.Findings))];
 
     /// <summary>Makes the change of a field that was refused once more, with a remedy it was offered.</summary>
     public Task<bool> DoWith(string path, Remedy remedy) => refused.TryGetValue(path, out var at) ? Do(at.Edit.With(remedy)) : Task.FromResult(false);
@@ -143,7 +147,7 @@ public sealed class WorkModel(JobSession session, PageScript script) : IDisposab
         foreach (var change in edit.Changes) refused.Remove(change.Path);
         job = outcome.Value!;
         if (outcome.Value is not null) return true;
-        foreach (var change in edit.Changes) refused[change.Path] = (edit, outcome.Findings);
+        foreach (var change in edit.Changes) refused[change.Path] = (edit, [.. outcome.Findings.Where(f => f.Severity == Severity.Error)]);
         Tell();
         return false;
     }

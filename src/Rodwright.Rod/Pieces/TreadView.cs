@@ -9,6 +9,7 @@ using Rodwright.Rod.Sheets;
 using Rodwright.Rod.Tables;
 using Rodwright.Rod.Things;
 using Rodwright.Rod.Views;
+using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Rod.Pieces;
 
@@ -106,7 +107,7 @@ internal sealed class TreadView
         foreach (var edge in stair.Plan.Inner.Edges.Concat(stair.Plan.Outer.Edges))
         {
             var line = Path2.Polyline(OnBoard(edge.From), OnBoard(edge.To));
-            if (edge.Length > Tolerance.Same && line.Bounds.Grown(0.01).Overlaps(near)) yield return (line, edge.Carrier.Length > 0 ? edge.Carrier : ThingId.WallOuter);
+            if (edge.Length > Tolerance.Same && edge.Kind != BoundaryKind.FreeEnd && line.Bounds.Grown(0.01).Overlaps(near)) yield return (line, edge.Carrier.Length > 0 ? edge.Carrier : ThingId.WallOuter);
         }
 
         Point2 OnBoard(Point2 p) => Measured(part.FaceSide.Frame.ToLocal(new(p.X, p.Y, 0)).Face);

@@ -73,7 +73,8 @@ internal static class PlanNewels
         var turn = bottom ? plan.Turns.FirstOrDefault() : plan.Turns.LastOrDefault();
         if (turn is null)
         {
-            yield return new("the first riser's mark, along the centre line,", site.Centre.Y - plan.Riser(1).Inner.Y, bottom ? "up the page, that is on the mark itself" : "up the page", "from riser 1");
+            yield return new("the first riser's mark, along the centre line,", site.Centre.Y - plan.Riser(1).Inner.Y,
+                bottom && plan.RiserAtFoot(site.Inner) == 1 ? "up the page, that is on the mark itself" : "up the page", "from riser 1");
             yield break;
         }
         var along = (bottom ? plan.Flights[0] : plan.Flights[^1]).Along;
@@ -96,9 +97,10 @@ internal static class PlanNewels
         }
         if (site.Role == NewelRole.Corner) return "the outside of the turn is open: both strings there end in a newel of its own, which takes no risers";
         var bottom = site.Role == NewelRole.Bottom;
-        var face = $"the {(bottom ? "first" : "last")} riser's face lies on this newel's centre";
+        var rounded = bottom && plan.RiserAtFoot(site.Inner) == 2;
+        var face = $"the {(rounded ? "second" : bottom ? "first" : "last")} riser's face lies on this newel's centre{(rounded ? ", which stands back behind the rounded end of the bottom step" : "")}";
         if (plan.Turns.IsEmpty) return face;
-        var (e, n) = bottom ? (plan.Turns[0].FirstRiser, plan.Flights[0].Goings) : (plan.Turns[^1].LastRiser, plan.Flights[^1].Goings);
+        var (e, n) = bottom ? (plan.Turns[0].FirstRiser, plan.Flights[0].Goings - (rounded ? 1 : 0)) : (plan.Turns[^1].LastRiser, plan.Flights[^1].Goings);
         return $"{face}: {N(e)} + {K(n)} × {N(plan.Going)} = {N(e + n * plan.Going)}";
     }
 

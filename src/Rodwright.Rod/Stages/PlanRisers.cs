@@ -11,7 +11,7 @@ internal static class PlanRisers
 {
     public static IEnumerable<Stage> Of(PlanView view) => [.. Ends(view), .. Goings(view), .. Walking(view)];
 
-    public static Path2 Face(RiserLine riser) => Path2.Polyline(riser.Inner, riser.Outer);
+    public static Path2 Face(StairPlan plan, int riser) => plan.FaceOf(plan.Riser(riser));
 
     private static IEnumerable<Stage> Ends(PlanView view)
     {
@@ -37,7 +37,7 @@ internal static class PlanRisers
         }
         return draft.Done();
 
-        void Line(int k, Instruction how) => draft.LinedIn($"riser-{K(k)}", Say.Riser(k), ThingId.Riser(k), [Face(plan.Riser(k))], how);
+        void Line(int k, Instruction how) => draft.LinedIn($"riser-{K(k)}", Say.Riser(k), ThingId.Riser(k), [Face(plan, k)], how);
     }
 
     /// <summary>The square riser next to a turn, from the newel's centre line; steps that share the taper lie between.</summary>
@@ -59,7 +59,7 @@ internal static class PlanRisers
     private static Instruction Far(StairPlan plan, PlanWords words, string which, int from, int to, FlightPlan flight, int sense)
     {
         var goings = Math.Abs(to - from);
-        var newel = plan.Newels.Any(n => n.Role == (sense < 0 ? NewelRole.Bottom : NewelRole.Top)) ? $"; it must pass through the {(sense < 0 ? "bottom" : "top")} newel's centre" : "";
+        var newel = plan.Newels.Any(n => n.Role == (sense < 0 ? NewelRole.Bottom : NewelRole.Top) && (sense > 0 || plan.RiserAtFoot(n.Inner) == 1)) ? $"; it must pass through the {(sense < 0 ? "bottom" : "top")} newel's centre" : "";
         return How($"draw the {which} riser's face parallel", $"all goings at once: {K(goings)} × {N(plan.Going)}{newel}", Published.RiserOnNewel,
             new Measure(RiserFace(from), goings * plan.Going, words.Climbing(sense * flight.Along), "goings"));
     }
@@ -84,7 +84,7 @@ internal static class PlanRisers
                 $"going {N(plan.Going)}; measured from one datum, so that errors do not add up");
             for (var k = from + 1; k < to; k++)
             {
-                draft.LinedIn($"riser-{K(k)}", Say.Riser(k), ThingId.Riser(k), [Face(plan.Riser(k))], How(
+                draft.LinedIn($"riser-{K(k)}", Say.Riser(k), ThingId.Riser(k), [Face(plan, k)], How(
                     "draw the riser's face square across", $"{K(k - from)} × {N(plan.Going)} = {N((k - from) * plan.Going)}, measured from one datum so that errors do not add up", "",
                     new Measure(RiserFace(from), (k - from) * plan.Going, way, $"from {Riser(from)}")), once);
             }

@@ -40,7 +40,7 @@ internal static class PlanTurn
         draft.Faint("step", $"going of step {K(k - 1)}", id, [Arc(before.Walking, riser.Walking)], Stepped(plan, turn, turn.Steps[j - 1]));
         var into = Tick * (near - far).Unit;
         draft.Faint("narrow", $"narrow end of step {K(k - 1)}", id, [Path2.Polyline(near - into, near + into)], Narrow(plan, words, turn, j, along));
-        draft.LinedIn("face", Say.Riser(k), id, [PlanRisers.Face(riser)], Proved(How(
+        draft.LinedIn("face", Say.Riser(k), id, [plan.FaceOf(riser)], Proved(How(
             $"join the mark on the {(IsOnNewel(plan, turn, near) ? "newel" : words.NearString(turn))} to the mark on the walking line, and produce the line to the {words.FarString(turn)}'s face",
             $"two points fix the riser's face; the wall must answer: the wide ends so far come to {N(wide)}. If it does not, step again", "",
             new Measure($"{RiserFace(start)}, along the {words.FarString(turn)}'s face{Round(turn, far)},", wide, "to where it arrives", "wide ends"))));

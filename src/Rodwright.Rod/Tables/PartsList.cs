@@ -66,7 +66,17 @@ public static class PartsList
             case PartKind.TaperedRiser:
                 yield return "ends bevelled and eased";
                 break;
+            case PartKind.BentRiser:
+                yield return $"thinned to {Number.Print(stair.Job.BottomStep.Veneer)} and bent round its block; length before bending";
+                break;
+            case PartKind.Block:
+                var layers = BlockLayers.Of(stair.Job.BottomStep, part);
+                yield return $"built up of {Number.Print(layers.Count, 0)} layers of {Number.Print(layers.Thickness)}, grain crossing";
+                break;
+            case PartKind.Wedges:
+                yield return $"fill a slot of {Number.Print(stair.Job.BottomStep.Wedges)}";
+                break;
         }
-        if (part is { Step: 1, Kind: PartKind.Riser or PartKind.TaperedRiser }) yield return "stands on the floor";
+        if (part is { Step: 1, Kind: PartKind.Riser or PartKind.TaperedRiser or PartKind.BentRiser or PartKind.Block }) yield return "stands on the floor";
     }
 }

@@ -25,13 +25,13 @@ public static class KeyPlan
         // Over a landing there are no pieces, but the line up the stair crosses it.
         var model = plan.WalkingLine.Bounds;
         foreach (var (_, outline) in pieces) model = model.With(outline.Bounds);
-        foreach (var riser in plan.RiserLines) model = model.With(riser.Outer).With(riser.Inner);
+        foreach (var riser in plan.RiserLines) model = model.With(plan.FaceOf(riser).Bounds);
         var inner = new Box2(box.MinX + 1, box.MinY + WordStrip, box.MaxX - 1, box.MaxY - 1);
         var ratio = Math.Max(model.Width / inner.Width, model.Height / inner.Height);
         var place = Placement.Centred(model, inner, Scale.OneTo(Math.Clamp(ratio, 1, 1000)));
         var marks = new List<Mark>();
         foreach (var riser in plan.RiserLines)
-            marks.Add(new StrokeMark(Path2.Polyline(place.Map(riser.Inner), place.Map(riser.Outer)), Thin, Layer.Frame));
+            marks.Add(new StrokeMark(place.Map(plan.FaceOf(riser)), Thin, Layer.Frame));
         foreach (var (part, outline) in pieces)
         {
             if (part.Kind is not (PartKind.WallString or PartKind.NewelString or PartKind.Newel)) continue;

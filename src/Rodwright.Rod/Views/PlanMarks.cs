@@ -28,7 +28,7 @@ public static class PlanMarks
         if (place.Map(view.Stair.Job.Practice.Nosing) >= LeastNosing)
             foreach (var (riser, line) in view.Nosings) marks.Add(place.Stroke(line, Pens.Nosing, Layer.Nosing, ThingId.Nosing(riser)));
         foreach (var riser in plan.RiserLines)
-            marks.Add(place.Stroke(Path2.Polyline(riser.Inner, riser.Outer), RodPens.RiserFace(place.Scale), Layer.Visible, ThingId.Riser(riser.Number)));
+            marks.Add(place.Stroke(plan.FaceOf(riser), RodPens.RiserFace(place.Scale), Layer.Visible, ThingId.Riser(riser.Number)));
         marks.AddRange(WalkingLine(place.Map(plan.WalkingLine)));
         foreach (var (part, outline) in view.Strings) marks.AddRange(Piece(part, place.Map(outline), Pens.Visible));
         foreach (var (part, outline) in view.Newels) marks.AddRange(Piece(part, place.Map(outline), Pens.Outline));

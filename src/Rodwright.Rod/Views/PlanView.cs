@@ -24,7 +24,7 @@ public sealed class PlanView
         foreach (var (_, outline) in Strings.Concat(Newels)) box = box.With(outline.Bounds);
         foreach (var wall in Walls) box = box.With(wall.Bounds);
         foreach (var (_, line) in Nosings) box = box.With(line.Bounds);
-        foreach (var riser in plan.RiserLines) box = box.With(riser.Inner).With(riser.Outer);
+        foreach (var riser in plan.RiserLines) box = box.With(plan.FaceOf(riser).Bounds);
         Bounds = box;
     }
 
@@ -80,6 +80,7 @@ public sealed class PlanView
     private Path2 Nosing(RiserLine riser)
     {
         var plan = Stair.Plan;
+        if (riser.Number == 1 && !plan.RoundedEnds.IsEmpty) return plan.FaceOf(riser, Stair.Job.Practice.Nosing);
         var front = new Line2(riser.Inner - Stair.Job.Practice.Nosing * riser.Up, riser.Outer - riser.Inner);
         return Path2.Polyline(On(plan.Inner, riser.Inner), On(plan.Outer, riser.Outer));
 

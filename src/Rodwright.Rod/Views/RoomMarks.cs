@@ -32,7 +32,7 @@ public static class RoomMarks
     {
         var plan = view.Stair.Plan;
         var marks = new List<Mark>();
-        foreach (var riser in plan.RiserLines) marks.Add(place.Stroke(Path2.Polyline(riser.Inner, riser.Outer), Thin, Layer.Visible, ThingId.Riser(riser.Number)));
+        foreach (var riser in plan.RiserLines) marks.Add(place.Stroke(plan.FaceOf(riser), Thin, Layer.Visible, ThingId.Riser(riser.Number)));
         foreach (var part in view.Stair.Kit.Parts.Where(p => p.Kind is Joinery.Parts.PartKind.WallString or Joinery.Parts.PartKind.NewelString or Joinery.Parts.PartKind.Newel))
         {
             var outline = place.Map(Footprint.Of(part));

@@ -22,7 +22,7 @@ public sealed class RoomView
         Well = stair.Job.Survey.Well is { } well ? Path2.Polygon(WellShape.Of(well, stair.Plan, Frame).Select(Frame.ToWorld)) : null;
         var box = Box2.Empty;
         foreach (var part in stair.Kit.Strings) box = box.With(Footprint.Of(part.Part).Bounds);
-        foreach (var riser in stair.Plan.RiserLines) box = box.With(riser.Inner).With(riser.Outer);
+        foreach (var riser in stair.Plan.RiserLines) box = box.With(stair.Plan.FaceOf(riser).Bounds);
         foreach (var newel in stair.Plan.Newels) box = box.With(newel.Centre);
         foreach (var wall in Walls) box = box.With(wall.From).With(wall.To).With(wall.At(wall.Length / 2) - wall.LeafOut * wall.Inward);
         if (Well is not null) box = box.With(Well.Bounds);

@@ -12,11 +12,11 @@ public sealed class SectionView
     private const double Step = 4; // stations at which a slope round a turn is drawn, mm
     private readonly ImmutableArray<(double S, Point2 At)> line;
 
-    /// <summary>The section of a stair with something measured over it.</summary>
+    /// <summary>The section of a stair.</summary>
     public SectionView(Stair stair)
     {
         Stair = stair;
-        Headroom = HeadroomReport.Of(stair.Plan)!;
+        Headroom = HeadroomReport.Of(stair.Plan);
         var plan = stair.Plan;
         var (first, last) = (plan.RiserLines[0], plan.RiserLines[^1]);
         List<Point2> points = [first.Walking - plan.ClearWidth * first.Up, .. plan.WalkingLine.Flattened(0.02), last.Walking + plan.ClearWidth * last.Up];
@@ -30,7 +30,7 @@ public sealed class SectionView
         line = along.ToImmutable();
         Risers = [.. plan.RiserLines.Select(r => StationOf(r.Walking))];
         Arrival = Risers[^1] + stair.Job.Practice.Riser + stair.Job.Practice.Packing;
-        Above = [.. Headroom.Above.SelectMany(Profile)];
+        Above = [.. (Headroom?.Above ?? []).SelectMany(Profile)];
         Least = FindLeast();
         var highest = Above.SelectMany(a => a.Points).Select(p => p.Y).Append(stair.Job.Survey.Height + 300).Max();
         Bounds = new(line[0].S, -80, line[^1].S, Math.Min(highest + 40, stair.Job.Survey.Height + 2700));
@@ -39,8 +39,8 @@ public sealed class SectionView
     /// <summary>The stair.</summary>
     public Stair Stair { get; }
 
-    /// <summary>What was found over it.</summary>
-    public HeadroomReport Headroom { get; }
+    /// <summary>What was found over it; null when nothing above it was measured.</summary>
+    public HeadroomReport? Headroom { get; }
 
     /// <summary>Stations of the riser faces.</summary>
     public ImmutableArray<double> Risers { get; }
@@ -53,6 +53,10 @@ public sealed class SectionView
 
     /// <summary>The least clearance on this line: where, and between which heights; null when nothing hangs over it.</summary>
     public (double S, double Low, double High)? Least { get; }
+
+    /// <summary>The least clearance over the whole width, square to this line: at which station, and between which heights; null when nothing hangs over the stair.</summary>
+    public (double S, double Low, double High)? LeastAcross => Headroom?.Least is { } least
+        ? (StationOf(least.At), least.Under.HeightAt(least.At) - least.Least, least.Under.HeightAt(least.At)) : null;
 
     /// <summary>Everything drawn.</summary>
     public Box2 Bounds { get; }
@@ -79,7 +83,8 @@ public sealed class SectionView
         return line[0].At;
     }
 
-    private double StationOf(Point2 p)
+    /// <summary>The station on the line nearest to a place in plan.</summary>
+    public double StationOf(Point2 p)
     {
         var (best, station) = (double.PositiveInfinity, 0.0);
         for (var i = 1; i < line.Length; i++)

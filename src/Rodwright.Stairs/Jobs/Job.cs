@@ -24,6 +24,9 @@ public sealed record Job
     /// <summary>Width over the strings, mm.</summary>
     public required double Width { get; init; }
 
+    /// <summary>How the bottom step ends at an open side.</summary>
+    public BottomStep BottomStep { get; init; } = new();
+
     /// <summary>1 for a stair; less for a teaching model: regulation limits are multiplied by it, timber is not.</summary>
     public double ModelScale { get; init; } = 1;
 

@@ -281,4 +281,7 @@ public static class JobCodes
 
     /// <summary>A family of layouts that is not known.</summary>
     public const string Family = "RW1140";
+
+    /// <summary>A shape of the bottom step that is not known.</summary>
+    public const string BottomShape = "RW1141";
 }

@@ -35,6 +35,7 @@ internal static class Boundaries
         if (run.Lower.Kind == RunEndKind.Newel)
         {
             // The newel at the foot of the stair; a turn's own faces were added with the turn.
+            if (leg.Index == 0 && shape.IsRounded(run.Side)) edges.Add(new(leg.At(lower, leg.Start), leg.At(lower, from - h), BoundaryKind.FreeEnd, "", ""));
             if (leg.Index == 0) edges.Add(Newel(leg.At(lower, from - h), leg.At(lower, from + h), BoundaryKind.NewelFace, run.Lower.Newel, run.Side));
             from += h;
             edges.Add(Newel(leg.At(lower, from), leg.At(face, from), BoundaryKind.NewelJog, run.Lower.Newel, run.Side));

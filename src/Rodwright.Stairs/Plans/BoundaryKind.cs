@@ -12,6 +12,9 @@ public enum BoundaryKind
     /// <summary>The jog from a string's face round to a newel's face, on the newel face that takes the string: treads are notched and butt there.</summary>
     NewelJog,
 
+    /// <summary>The line in which a rounded bottom step leaves the stair's width, in front of its newel: nothing stands there.</summary>
+    FreeEnd,
+
     /// <summary>Wall beside a landing: nothing of the stair is housed in it.</summary>
     Wall,
 }

@@ -92,6 +92,7 @@ internal static class PlanRoom
             if (shape.Legs[turn.Index + 1].Goings == 0 && turn.Index == shape.Turns.Length - 1 && turn.Found.LastRiser > h) Past("lastRiser", turn.Found.LastRiser, "after");
         }
         foreach (var turn in shape.Turns.Where(t => !t.IsLanding && shape.HasOuterNewel(t))) AtCorner(turn);
+        RoundedRoom.Check(shape, findings);
         return findings.ToImmutable();
 
         // The newel at an outer corner takes strings, not risers: a riser's end, its nosing and its back keep clear of it.
@@ -117,7 +118,7 @@ internal static class PlanRoom
             var upper = after is null ? shape.IsOpen(leg.Index, side) : after.Hand == side;
             // A flight of no steps at an end of the stair has no string on the turn's own side; a wall string may end at a newel as short as it likes.
             if (!lower || !upper || (leg.Goings == 0 && ((before is null && upper) || (after is null && lower)))) return;
-            var centres = (after is null ? leg.End : leg.End + after.Found.FirstRiser) - (before is null ? leg.Start : 0);
+            var centres = (after is null ? leg.End : leg.End + after.Found.FirstRiser) - (before is null ? shape.Foot(side) : 0);
             var free = centres - 2 * h;
             if (free >= shape.Job.Practice.Newel / 4) return;
             findings.Add(new("RW2003", Severity.Error, shape.Legs.Length > 1 && leg.Index == 0 ? "layout.sequence[0].flight" : "layout.sequence",

@@ -59,6 +59,12 @@ internal sealed record PlanShape
         return IsOpen(turn.Index, far) || IsOpen(turn.Index + 1, far);
     }
 
+    /// <summary>Whether the bottom step has a rounded end on a side: its newel stands back at the second riser.</summary>
+    public bool IsRounded(Hand side) => Job.BottomStep.Shape == BottomShape.BullNose && Legs[0].Goings > 0 && IsOpen(0, side);
+
+    /// <summary>Station along the first leg of the newel at the foot of a side.</summary>
+    public double Foot(Hand side) => Legs[0].Start + (IsRounded(side) ? Job.Going : 0);
+
     /// <summary>From the newel's centre to that of a newel at the outer corner, across and along.</summary>
     public double OuterCentre(TurnShape turn) => turn.Site.OuterFace + ThicknessOf(turn.Hand == Hand.Left ? Hand.Right : Hand.Left) / 2;
 

@@ -56,6 +56,7 @@ public static class Planner
                     t.Hand == Hand.Left ? outerBoundary : innerBoundary, regulation))],
                 Newels = Sites.Newels(shape),
                 Strings = Sites.Strings(shape, left, right),
+                RoundedEnds = [.. new[] { RoundedEnd.At(shape, Hand.Left), RoundedEnd.At(shape, Hand.Right) }.OfType<RoundedEnd>()],
                 ClearWidth = clear,
                 InnerThickness = inner,
                 OuterThickness = outer,

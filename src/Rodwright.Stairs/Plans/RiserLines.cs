@@ -26,7 +26,7 @@ internal static class RiserLines
         var onNewel = (leg.Index == 0 && number == 1) || (leg.Index == shape.Legs.Length - 1 && number == shape.Risers);
         return new(number, leg.At(X(Hand.Left), y), leg.At(shape.WalkingX(leg.Index), y), leg.At(X(Hand.Right), y), leg.Along);
 
-        double X(Hand side) => onNewel && shape.IsOpen(leg.Index, side) ? shape.NewelX(side, -1) : shape.FaceX(side);
+        double X(Hand side) => (onNewel || (leg.Index == 0 && number == 2 && shape.IsRounded(side))) && shape.IsOpen(leg.Index, side) ? shape.NewelX(side, -1) : shape.FaceX(side);
     }
 
     private static void Lay(PlanShape shape, TurnShape turn, RiserLine?[] lines)

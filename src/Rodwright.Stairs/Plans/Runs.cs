@@ -43,7 +43,7 @@ internal static class Runs
         var face = new Line2(leg.At(shape.FaceX(side), 0), leg.Along);
         // Without steps of its own a flight has a string for the tapered steps on the outside of a turn, and between two newels for what stands past them.
         var carries = leg.Goings > 0 || Winds(before) || Winds(after) || (before?.Hand == side && after?.Hand == side);
-        return new(side, face, Lower(), Upper(), carries, leg, before is { IsLanding: false } ? before.FirstLine : leg.FirstRiser,
+        return new(side, face, Lower(), Upper(), carries, leg, before is { IsLanding: false } ? before.FirstLine : leg.FirstRiser + (before is null && shape.IsRounded(side) ? 1 : 0),
             after is { IsLanding: false } ? after.LastLine : leg.LastRiser)
         {
             IsOpen = Open(),
@@ -53,7 +53,7 @@ internal static class Runs
 
         RunEnd Lower()
         {
-            if (before is null) return Open() ? Newel(0, Ids.Bottom(side)) : new(RunEndKind.Floor, leg.Start, "", leg.Start, 0);
+            if (before is null) return Open() ? Newel(shape.Foot(side), Ids.Bottom(side)) : new(RunEndKind.Floor, leg.Start, "", leg.Start, 0);
             if (before.Hand == side) return Newel(0, Ids.Turn(shape, before.Index, last: true));
             if (shape.HasOuterNewel(before)) return Newel(-shape.OuterCentre(before), Ids.Outer(shape, before.Index, last: true));
             var corner = -before.Site.OuterFace;

@@ -42,7 +42,7 @@ internal static class Sites
             var leg = isTop ? shape.Legs[^1] : shape.Legs[0];
             var turn = isTop ? shape.Turns.LastOrDefault() : shape.Turns.FirstOrDefault();
             if (!shape.IsOpen(leg.Index, side) || (leg.Goings == 0 && turn?.Hand == side)) return;
-            var at = leg.At(shape.CentreX(side), isTop ? leg.End : leg.Start);
+            var at = leg.At(shape.CentreX(side), isTop ? leg.End : shape.Foot(side));
             if (isTop) Add(Ids.Top(side), "top newel" + words, NewelRole.Top, at, side == Hand.Left);
             else Add(Ids.Bottom(side), "bottom newel" + words, NewelRole.Bottom, at, side == Hand.Left);
         }

@@ -65,6 +65,9 @@ public sealed record StairPlan
     /// <summary>String boards, outer side first, each from the bottom up.</summary>
     public required ImmutableArray<StringSite> Strings { get; init; }
 
+    /// <summary>Rounded ends of the bottom step, inner side first; none where it is square.</summary>
+    public ImmutableArray<RoundedEnd> RoundedEnds { get; init; } = [];
+
     /// <summary>True once mirrored for a right-hand stair.</summary>
     public bool IsMirrored { get; init; }
 
@@ -95,6 +98,20 @@ public sealed record StairPlan
     /// <summary>Riser line k, 1 to N.</summary>
     public RiserLine Riser(int number) => RiserLines[number - 1];
 
+    /// <summary>The riser whose face lies on the centre of the newel at the foot of a side: the first, or the second behind a rounded end.</summary>
+    public int RiserAtFoot(bool inner) => RoundedEnds.Any(e => e.Inner == inner) ? 2 : 1;
+
+    /// <summary>A riser's face in plan from the inner side to the outer one, round a rounded end of the bottom step.</summary>
+    /// <param name="riser">The riser.</param>
+    /// <param name="before">How far in front of the face, mm: the nosing.</param>
+    public Path2 FaceOf(RiserLine riser, double before = 0)
+    {
+        var (inner, outer) = riser.Number > 1 ? (null, null) : (RoundedEnds.FirstOrDefault(e => e.Inner), RoundedEnds.FirstOrDefault(e => !e.Inner));
+        Vertex2[] from = inner is null ? [new(riser.Inner - before * riser.Up)] : [.. inner.Line(before).Vertices];
+        Vertex2[] to = outer is null ? [new(riser.Outer - before * riser.Up)] : [.. outer.Line(before).Reversed().Vertices];
+        return new([.. from, .. to], false);
+    }
+
     /// <summary>The whole plan mirrored in the y axis: the right-hand stair.</summary>
     public StairPlan Mirrored() => this with
     {
@@ -107,6 +124,7 @@ public sealed record StairPlan
         Turns = [.. Turns.Select(t => t.Mirrored())],
         Newels = [.. Newels.Select(n => n.Mirrored())],
         Strings = [.. Strings.Select(n => n.Mirrored())],
+        RoundedEnds = [.. RoundedEnds.Select(e => e.Mirrored())],
         IsMirrored = !IsMirrored,
     };
 }

@@ -23,19 +23,12 @@ public static class JobEdits
     /// </summary>
     public static JobEdit Set(Job job, string path, string typed)
     {
-        var field = JobFields.Descriptions.FirstOrDefault(d => d.Path == Described(path));
+        var field = SurveyEdits.Field(path);
         var text = typed.Trim();
         var change = text.Length == 0 ? FieldChange.ToDefault(path) : new FieldChange(path, TypedValue.Json(field, text));
         var label = field is null ? path : FieldLabels.Of(field);
         var before = Value(job, path);
         return JobEdit.Of($"{label} {(before.Length > 0 ? before : "default")} to {(text.Length > 0 ? text : "default")}", change);
-    }
-
-    /// <summary>A path as fields are described: items of a list all alike.</summary>
-    private static string Described(string path)
-    {
-        var (open, close) = (path.IndexOf('[', StringComparison.Ordinal), path.IndexOf(']', StringComparison.Ordinal));
-        return open < 0 || close < open ? path : path[..(open + 1)] + path[close..];
     }
 
     /// <summary>What a field is now, as it would be typed: 225, true, wall, "2598, 2601"; empty for a field that is left out; a sequence in words.</summary>
@@ -84,13 +77,18 @@ public static class JobEdits
     /// <summary>A job as the tree its file is.</summary>
     internal static JsonObject Tree(Job job) => JsonNode.Parse(JobFile.Write(job))!.AsObject();
 
-    /// <summary>What stands at a path of a job's file; null where nothing does.</summary>
+    /// <summary>What stands at a path of a job's file, [n] for an item of a list; null where nothing does.</summary>
     internal static JsonNode? At(JsonObject tree, string path)
     {
         JsonNode? node = tree;
-        foreach (var name in path.Split('.'))
+        foreach (var name in path.Replace("[", ".[", StringComparison.Ordinal).Split('.'))
         {
-            if (node is not JsonObject group || !group.TryGetPropertyValue(name, out node)) return null;
+            if (name is ['[', .. var place, ']'])
+            {
+                if (node is not JsonArray list || !int.TryParse(place, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var index) || index >= list.Count) return null;
+                node = list[index];
+            }
+            else if (node is not JsonObject group || !group.TryGetPropertyValue(name, out node)) return null;
         }
         return node;
     }

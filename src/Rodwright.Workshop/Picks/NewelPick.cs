@@ -43,8 +43,11 @@ internal static class NewelPick
             yield break;
         }
         var bottom = site.Role == NewelRole.Bottom;
+        var rounded = bottom && plan.RiserAtFoot(site.Inner) == 2;
         if ((bottom ? plan.Turns.FirstOrDefault() : plan.Turns.LastOrDefault()) is not { } beside)
         {
+            if (rounded)
+                yield return Facts.Mm($"{site.Name}, from the first riser's face", plan.Going, Why.Rule("the second riser's face lies on its centre line, behind the rounded end of the bottom step"), Why.Going, Working.Of(plan.Going));
             if (site.Role == NewelRole.Top)
                 yield return Facts.Mm($"{site.Name}, from the first riser's face", (plan.Risers - 1) * plan.Going, Why.Rule("the last riser's face lies on the top newel's centre line"), Why.Going, Working.Of(plan.Risers - 1) * plan.Going);
             yield break;
@@ -52,8 +55,8 @@ internal static class NewelPick
         var end = bottom ? plan.Flights[0] : plan.Flights[^1];
         var e = bottom ? beside.FirstRiser : beside.LastRiser;
         var newel = beside.Newels.Length == 1 && plan.Turns.Length == 1 ? "the turn newel" : TurnWords.Newel(plan, beside, !bottom);
-        yield return Facts.Mm($"{site.Name}, from {newel}'s centre", Math.Abs((site.Centre - TurnPlaces.Newel(beside, !bottom)).Dot(end.Along)), Why.Rule($"the {(bottom ? "first" : "last")} riser's face lies on its centre line"), Why.Going,
-            Working.Of(e) + Working.Of(end.Goings) * plan.Going);
+        yield return Facts.Mm($"{site.Name}, from {newel}'s centre", Math.Abs((site.Centre - TurnPlaces.Newel(beside, !bottom)).Dot(end.Along)), Why.Rule($"the {(rounded ? "second" : bottom ? "first" : "last")} riser's face lies on its centre line"), Why.Going,
+            Working.Of(e) + Working.Of(end.Goings - (rounded ? 1 : 0)) * plan.Going);
     }
 
     private static IEnumerable<Fact> Sizes(PickBench bench, Part part, NewelSite site)

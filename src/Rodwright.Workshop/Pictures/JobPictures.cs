@@ -47,7 +47,7 @@ public static class JobPictures
         {
             if (plan.Steps[k - 1] == StepKind.Tapered) yield return new FillMark([place.Map(BoundaryWalk.Step(plan, k))], 0.09, Layer.Tint);
         }
-        foreach (var riser in plan.RiserLines) yield return place.Stroke(Path2.Polyline(riser.Inner, riser.Outer), Riser, Layer.Visible);
+        foreach (var riser in plan.RiserLines) yield return place.Stroke(plan.FaceOf(riser), Riser, Layer.Visible);
         foreach (var mark in Up(place.Map(plan.WalkingLine))) yield return mark;
         foreach (var (_, outline) in view.Strings)
         {

@@ -13,6 +13,7 @@ internal static class PartVolume
     {
         PartKind.Newel => Newel(part),
         PartKind.Riser or PartKind.TaperedRiser => part.Faces[1].Outline.Area * part.Faces[1].Thickness,
+        _ when part.Cuts.Any(c => c is { Kind: CutKind.RoundedEdge, Shape.EdgeCount: > 1 }) => RoundedRound(part),
         _ when part.Cuts.Any(c => c.Kind == CutKind.RoundedEdge) => Rounded(part),
         _ => ByDepth(part),
     };
@@ -51,6 +52,21 @@ internal static class PartVolume
                 return 2 * (radius - radius * Math.Sin(a)) * Stretches(ring, v).Sum(s => s.To - s.From) * radius * Math.Sin(a);
             });
         return volume;
+    }
+
+    /// <summary>A tread with a bent nosing, by Pappus: what the round takes in section, carried along the way of its centroid.</summary>
+    private static double RoundedRound(Part part)
+    {
+        var (face, cut) = (part.FaceSide, part.Cuts.Single());
+        var taken = cut.Depth * cut.Depth * (1 - Math.PI / 4);
+        var centroid = cut.Depth * (10 - 3 * Math.PI) / (12 - 3 * Math.PI);
+        var way = 0.0;
+        for (var i = 0; i < cut.Shape.EdgeCount; i++)
+        {
+            var (from, to, bulge) = cut.Shape.Edge(i);
+            way += new Path2([new(from, bulge), new(to)], false).Length - centroid * 4 * Math.Abs(Math.Atan(bulge));
+        }
+        return face.Outline.Area * face.Thickness - 2 * taken * way;
     }
 
     /// <summary>A newel: at each height a square less rectangles.</summary>

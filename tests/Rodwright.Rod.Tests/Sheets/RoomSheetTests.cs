@@ -33,7 +33,7 @@ public sealed class RoomSheetTests
         var job = Samples.Job("straight-flight");
         var stair = Joinery.Stair.SetOut(job with { Survey = job.Survey with { Well = new() { Length = Stairs.Surveys.Readings.Of(2300), Width = Stairs.Surveys.Readings.Of(2000), Trimmer = Stairs.Surveys.Readings.Of(250) } } }).Value!;
         var view = new SectionView(stair);
-        Assert.Equal(view.Headroom.Least!.Least, view.Least!.Value.High - view.Least.Value.Low, 1e-3);
+        Assert.Equal(view.Headroom!.Least!.Least, view.Least!.Value.High - view.Least.Value.Low, 1e-3);
     }
 
     [Fact]

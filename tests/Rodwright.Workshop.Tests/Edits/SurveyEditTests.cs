@@ -1,3 +1,4 @@
+using Rodwright.Geometry;
 using Rodwright.Stairs.Surveys;
 using Rodwright.Testing;
 using Rodwright.Workshop.Edits;
@@ -28,5 +29,32 @@ public sealed class SurveyEditTests
         Assert.Equal("party wall", half.Survey.Walls[0].Name);
         Assert.Equal(job.Survey.Walls[0].Corner!.Degrees(1, 1)!.Value, half.Survey.Walls[0].Corner!.Degrees(1, 1)!.Value, 0.01);
         Assert.Equal(job.Survey.Accuracy.Corner, half.Survey.Accuracy.Corner);
+    }
+
+    [Fact]
+    public void A_field_of_a_thing_is_found_by_its_place_and_by_its_thing()
+    {
+        Assert.Equal("survey.walls[3].openings[12].at", SurveyEdits.Field("survey.walls[3].openings[12].at")!.Path);
+        Assert.Null(SurveyEdits.Field("survey.walls[3].depth"));
+        Assert.Contains(SurveyEdits.FieldsOf("survey.walls[3]"), f => f.Path == "survey.walls[3].corner.across");
+        Assert.DoesNotContain(SurveyEdits.FieldsOf("survey.walls[3]"), f => f.Path.Contains("openings", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_well_given_by_its_corners_is_the_same_well_until_a_corner_is_moved()
+    {
+        var job = Samples.Job("loft-under-slope");
+        Point2[] ring = [new(1286.5, 0), new(3743, 0), new(3743, 2020), new(1286.5, 2020)];
+        var given = JobEdits.Apply(job, SurveyEdits.WellByCorners(ring)).Value!;
+        Assert.False(given.Survey.Well!.IsRectangle);
+        Assert.Equal(ring, given.Survey.Well.Corners);
+        Assert.Equal(job.Survey.Well!.Trimmer, given.Survey.Well.Trimmer);
+        var more = JobEdits.Apply(given, SurveyEdits.AddCorner(given)).Value!;
+        Assert.Equal(new(1286.5, 1010), more.Survey.Well!.Corners[^1]);
+        var moved = JobEdits.Apply(more, SurveyEdits.SetCorner(more, 4, true, "1100")).Value!;
+        Assert.Equal(new(1100, 1010), moved.Survey.Well!.Corners[^1]);
+        Assert.Equal(given.Survey.Well.Corners, JobEdits.Apply(moved, SurveyEdits.RemoveCorner(moved, 4)).Value!.Survey.Well!.Corners);
+        Assert.Null(JobEdits.Apply(moved, SurveyEdits.SetCorner(moved, 4, true, "9000")).Value);
+        Assert.Null(JobEdits.Apply(moved, SurveyEdits.SetCorner(moved, 4, true, "wide")).Value);
     }
 }

@@ -1,4 +1,5 @@
 import { ground, setGround } from './app/ground';
+import { reachReadings } from './app/reach';
 import { watchConnection } from './app/reconnect';
 
 export { benchKeys } from './app/keys';
@@ -8,6 +9,7 @@ export { ground, setGround };
 
 document.documentElement.dataset.ground = ground();
 watchConnection();
+reachReadings();
 
 /** Shows a dialog of the page over everything else, or puts it away. */
 export function dialog(element: HTMLDialogElement, open: boolean) {

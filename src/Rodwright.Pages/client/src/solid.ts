@@ -1,4 +1,5 @@
 import type { CutText } from './solid/cut';
+import type { LeastText } from './solid/least';
 import { Panel } from './solid/panel';
 import { View } from './solid/view';
 
@@ -15,6 +16,8 @@ export interface Solid {
     pick(picked: string[], wrong: string[]): void;
     /** Lays a cut's volume over the stair: its JSON, or null for none. */
     cut(text: string | null): void;
+    /** Marks where the headroom is least: its JSON, or null for nowhere. */
+    least(text: string | null): void;
     dispose(): void;
 }
 
@@ -27,6 +30,7 @@ export function attach(host: HTMLElement, owner: Owner): Solid {
         view = new View(canvas, {
             picked: (id) => void owner.invokeMethodAsync('Picked', id ?? ''),
             said: (words) => panel?.say(words),
+            marked: (at) => panel?.mark(at),
             changed: () => panel?.show(),
         });
     } catch {
@@ -51,6 +55,7 @@ export function attach(host: HTMLElement, owner: Owner): Solid {
         },
         pick: (picked, wrong) => view.pick(picked, wrong),
         cut: (text) => view.showCut(text === null || text === '' ? null : (JSON.parse(text) as CutText)),
+        least: (text) => view.showLeast(text === null || text === '' ? null : (JSON.parse(text) as LeastText)),
         dispose() {
             panel.dispose();
             view.dispose();
@@ -62,5 +67,5 @@ export function attach(host: HTMLElement, owner: Owner): Solid {
 /** The host without a picture: its words for that case, and the model to take away. */
 function inWords(host: HTMLElement): Solid {
     host.dataset['state'] = 'words';
-    return { show: async () => {}, pick: () => {}, cut: () => {}, dispose: () => {} };
+    return { show: async () => {}, pick: () => {}, cut: () => {}, least: () => {}, dispose: () => {} };
 }

@@ -36,6 +36,7 @@ public static class JobFields
         ]),
         new NumberField<Job>("going", "going of the straight steps", new(20, 600, "mm"), "from riser face to riser face", j => j.Going, (j, v) => j with { Going = v }, required: true),
         new NumberField<Job>("width", "width over the strings", new(60, 3000, "mm"), "outside to outside of the strings", j => j.Width, (j, v) => j with { Width = v }, required: true),
+        new GroupField<Job, BottomStep>("bottomStep", "bottom step", "how it ends at an open side", j => j.BottomStep, (j, v) => j with { BottomStep = v }, BottomStepFields.All),
         new NumberField<Job>("modelScale", "scale of a teaching model", new(0.1, 1, ""), "1 for a stair; limits of the regulation are multiplied by it, timber is not", j => j.ModelScale, (j, v) => j with { ModelScale = v }),
         new GroupField<Job, Practice>("practice", "the shop's sizes and habits", "every one has a default of common practice", j => j.Practice, (j, v) => j with { Practice = v }, PracticeFields.All),
         new MaybeGroupField<Job, Wishes>("wishes", "wishes", "what a stair is chosen by; a stair that is set out takes no notice of them", j => j.Wishes, (j, v) => j with { Wishes = v }, new(), WishesFields.All),

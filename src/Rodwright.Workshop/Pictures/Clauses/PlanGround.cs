@@ -22,7 +22,7 @@ internal static class PlanGround
         {
             foreach (var (_, line) in view.Nosings) sketch.Draw(line, PicturePens.Nosing, Layer.Nosing);
         }
-        foreach (var riser in plan.RiserLines) sketch.Draw(Path2.Polyline(riser.Inner, riser.Outer), PicturePens.Riser, Layer.Visible);
+        foreach (var riser in plan.RiserLines) sketch.Draw(plan.FaceOf(riser), PicturePens.Riser, Layer.Visible);
         sketch.Draw(plan.WalkingLine, PicturePens.Walking, Layer.Centre);
         foreach (var (_, outline) in view.Strings) Piece(outline, PicturePens.Edge);
         foreach (var (_, outline) in view.Newels) Piece(outline, PicturePens.Newel);

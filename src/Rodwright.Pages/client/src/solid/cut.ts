@@ -1,17 +1,21 @@
 import { BufferGeometry, type Color, Float32BufferAttribute, Group, Mesh, MeshBasicMaterial, type Plane } from 'three';
 import { drawn, lines, pencil } from './pencil';
 
-/** The volume of a cut as the server tells it: millimetres of the stair, z up. */
-export interface CutText {
-    readonly id: string;
-    readonly part: string;
+/** A volume as the server tells it: millimetres of the stair, z up. */
+export interface VolumeText {
     readonly points: number[];
     readonly triangles: number[];
     readonly lines: number[];
 }
 
-/** A cut's volume laid over the stair: seen through the wood faintly, in full where nothing is before it. */
-export function cutShape(cut: CutText, accent: Color, clip: Plane[]): Group {
+/** The volume of a cut. */
+export interface CutText extends VolumeText {
+    readonly id: string;
+    readonly part: string;
+}
+
+/** A volume laid over the stair: seen through the wood faintly, in full where nothing is before it. */
+export function volume(cut: VolumeText, accent: Color, clip: Plane[]): Group {
     const shape = new Group();
     const body = new BufferGeometry();
     body.setAttribute('position', new Float32BufferAttribute(cut.points, 3));

@@ -24,11 +24,23 @@ export class Panel {
         if (line && line.textContent !== words) line.textContent = words;
     }
 
+    /** Sets the words of the least headroom beside its plumb line, within the picture. */
+    mark(at: { x: number; y: number } | null): void {
+        const words = this.find('least-words');
+        if (!words) return;
+        words.hidden = at === null;
+        if (at === null) return;
+        const room = words.parentElement!;
+        const left = at.x + 14 + words.offsetWidth > room.clientWidth ? at.x - 14 - words.offsetWidth : at.x + 14;
+        words.style.translate = `${Math.round(Math.max(0, left))}px ${Math.round(at.y - words.offsetHeight / 2)}px`;
+    }
+
     /** Shows how the stair is looked at. */
     show(): void {
         const { view } = this;
         this.host.dataset['seen'] = view.alone ? 'piece' : 'stair';
         this.pressed('room', view.room);
+        this.pressed('least', view.least && view.hasLeast);
         this.pressed('alone', view.alone !== null);
         for (const axis of ['x', 'y', 'z'] as const) this.pressed(`section-${axis}`, view.section.axis === axis);
         this.value('apart', Math.round(view.apart * 100), `${Math.round(view.apart * 100)} %`);
@@ -56,15 +68,16 @@ export class Panel {
         else if (what === 'nearer') view.nearer(1.25);
         else if (what === 'farther') view.nearer(0.8);
         else if (what === 'fit') view.fit();
-        else if (what === 'whole' || what === 'alone' || what === 'room') this.toggle(what);
+        else if (what === 'whole' || what === 'alone' || what === 'room' || what === 'least') this.toggle(what);
         this.show();
     }
 
-    private toggle(what: 'apart' | 'alone' | 'room' | Axis | 'whole'): void {
+    private toggle(what: 'apart' | 'alone' | 'room' | 'least' | Axis | 'whole'): void {
         const { view } = this;
         if (what === 'apart') this.glide(view.apart > 0.5 ? 0 : 1);
         else if (what === 'alone') view.setAlone(view.alone === null);
         else if (what === 'room') view.setRoom(!view.room);
+        else if (what === 'least') view.setLeast(!view.least);
         else if (what === 'whole') {
             if (view.section.axis !== null) view.setSection(null);
             if (view.alone) view.setAlone(false);

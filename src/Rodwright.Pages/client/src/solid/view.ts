@@ -1,10 +1,11 @@
 import { Box3, type Group, Sphere, Vector3 } from 'three';
 import { layDown, takeApart } from './apart';
 import { benchMarks } from './bench';
-import { type CutText, cutShape } from './cut';
+import { type CutText, volume } from './cut';
 import { dress } from './dress';
 import { Eye } from './eye';
 import { type Model, type Piece, readModel, type ViewName } from './model';
+import { type LeastText, leastShape } from './least';
 import { Motion } from './motion';
 import { sheet } from './pencil';
 import { type Met, Picking } from './picking';
@@ -18,6 +19,8 @@ export interface Listener {
     picked(id: string | null): void;
     /** Something to tell the one who looks. */
     said(words: string): void;
+    /** Where the words of the least headroom belong, in the canvas's own points; null where they are not seen. */
+    marked(at: { x: number; y: number } | null): void;
     /** How the stair is looked at has changed. */
     changed(): void;
 }
@@ -26,6 +29,8 @@ export interface Listener {
 export class View {
     apart = 0;
     room = true;
+    /** Whether the place of least headroom is marked. */
+    least = true;
     /** The piece in the hand; null when the stair is looked at. */
     alone: Piece | null = null;
     model: Model | null = null;
@@ -40,6 +45,8 @@ export class View {
     private marks: Group | null = null;
     private overlay: Group | null = null;
     private cutText: CutText | null = null;
+    private plumb: Group | null = null;
+    private leastText: LeastText | null = null;
     private picks: readonly string[] = [];
     private wrongs: readonly string[] = [];
     private hover: string | null = null;
@@ -99,6 +106,13 @@ export class View {
         this.cutAgain();
     }
 
+    /** Marks where the headroom is least; null where nothing over the stair was measured. */
+    showLeast(least: LeastText | null): void {
+        this.leastText = least;
+        this.layPlumb();
+        this.listener.changed();
+    }
+
     /** The piece that "this piece" means: the one picked last. */
     get pickedPiece(): Piece | null {
         for (const id of [...this.picks].reverse()) {
@@ -132,6 +146,17 @@ export class View {
         this.room = room;
         this.arrange();
         this.listener.changed();
+    }
+
+    setLeast(least: boolean): void {
+        this.least = least;
+        this.arrange();
+        this.listener.changed();
+    }
+
+    /** Whether there is a place of least headroom to mark. */
+    get hasLeast(): boolean {
+        return this.leastText !== null;
     }
 
     /** Cuts square to an axis of the stair, in the middle at first; null for no section. */
@@ -212,12 +237,15 @@ export class View {
     }
 
     private points(): Vector3[] {
-        return this.seen.flatMap((p) => p.outmost.map((c) => c.clone().applyMatrix4(p.wood.matrixWorld)));
+        const points = this.seen.flatMap((p) => p.outmost.map((c) => c.clone().applyMatrix4(p.wood.matrixWorld)));
+        if (this.plumb?.visible) for (const end of [this.leastText!.low, this.leastText!.high]) points.push(new Vector3(...end).applyMatrix4(this.model!.root.matrixWorld));
+        return points;
     }
 
     private put(model: Model): void {
         this.clearMarks();
         this.clearOverlay();
+        this.clearPlumb();
         this.section.node.removeFromParent();
         if (this.model) disposeOf(this.model.root.parent!);
         this.model = model;
@@ -225,6 +253,7 @@ export class View {
         this.stage.scene.add(model.root.parent!);
         this.dress();
         this.lay();
+        this.layPlumb();
     }
 
     /** Puts everything where it is to be seen, after something of that has changed. */
@@ -235,6 +264,7 @@ export class View {
         if (this.alone) layDown(this.alone, this.eye.camera.aspect);
         for (const piece of model.pieces) piece.node.visible = this.alone === null || this.alone === piece;
         this.showRoom();
+        if (this.plumb) this.plumb.visible = this.leastSeen;
         this.clearMarks();
         if (this.alone) this.alone.node.add((this.marks = benchMarks(model, this.alone, this.tones.ink, this.section.planes)));
         this.section.cut(model);
@@ -269,6 +299,7 @@ export class View {
 
     private settle(): void {
         this.eye.settle(this.ball.center, this.ball.radius);
+        this.listener.marked(this.leastOnCanvas());
         const model = this.model;
         if (model === null) return;
         const roomChanged = this.showRoom();
@@ -293,6 +324,7 @@ export class View {
         this.section.paint(this.tones);
         this.dress();
         this.lay();
+        this.layPlumb();
         this.arrange();
     }
 
@@ -315,13 +347,41 @@ export class View {
         const piece = this.model?.pieces.find((p) => p.id === this.cutText?.part);
         if (!piece || !this.cutText) return;
         // The volume is told where the stair stands whole; below its piece it moves along with it.
-        this.overlay = cutShape(this.cutText, this.tones.accent, this.section.planes);
+        this.overlay = volume(this.cutText, this.tones.accent, this.section.planes);
         this.overlay.position.copy(piece.home);
         this.overlay.quaternion.copy(piece.turn);
         const whole = this.overlay.matrix.compose(this.overlay.position, this.overlay.quaternion, this.overlay.scale).invert();
         whole.decompose(this.overlay.position, this.overlay.quaternion, this.overlay.scale);
         piece.node.add(this.overlay);
         this.stage.wake();
+    }
+
+    /** The place is marked in the whole stair only: taken apart, nothing stands where it is measured. */
+    private get leastSeen(): boolean {
+        return this.least && this.alone === null && this.apart < 0.01;
+    }
+
+    private layPlumb(): void {
+        this.clearPlumb();
+        if (!this.model || !this.leastText) return;
+        this.plumb = leastShape(this.leastText, this.tones.accent, this.section.planes);
+        this.plumb.visible = this.leastSeen;
+        this.model.root.add(this.plumb);
+        this.stage.wake();
+    }
+
+    private clearPlumb(): void {
+        if (this.plumb) disposeOf(this.plumb);
+        this.plumb = null;
+    }
+
+    /** The middle of the plumb line on the canvas. */
+    private leastOnCanvas(): { x: number; y: number } | null {
+        if (!this.plumb?.visible || !this.leastText || !this.model) return null;
+        this.eye.camera.updateMatrixWorld();
+        const { low, high } = this.leastText;
+        const { x, y, z } = new Vector3(...low).lerp(new Vector3(...high), 0.5).applyMatrix4(this.model.root.matrixWorld).project(this.eye.camera);
+        return z > 1 || Math.abs(x) > 1 || Math.abs(y) > 1 ? null : { x: ((x + 1) / 2) * this.canvas.clientWidth, y: ((1 - y) / 2) * this.canvas.clientHeight };
     }
 
     private clearMarks(): void {
