@@ -32,9 +32,7 @@ public static class ViewNames
 
     /// <summary>All, in the order of the work, with what each is called.</summary>
     public static IReadOnlyList<(string Name, string Title)> All { get; } =
-        [
-            (Rod, "Rod"), (Survey, "Survey"), (Proposals, "Proposals"), (Solid, "In the round"), (Parts, "Parts"), (Regulation, "Regulation"), (Proof, "Proof"), (Sheets, "Sheets"), (History, "Revisions"),
-        ];
+        [(Survey, "Survey"), (Proposals, "Proposals"), (Rod, "Rod"), (Solid, "In the round"), (Parts, "Parts"), (Regulation, "Regulation"), (Proof, "Proof"), (Sheets, "Sheets"), (History, "Revisions")];
 
     /// <summary>The view of an address; the rod for a name that is none.</summary>
     public static string Known(string? name) => All.FirstOrDefault(v => v.Name == name).Name ?? Rod;
