@@ -31,7 +31,9 @@ internal static class NewelMaker
         foreach (var piece in sections.Treads.Values.Concat(sections.NosingPieces.Values).OrderBy(p => p.Step)) cuts.AddRange(TreadCuts(plan, site, piece, foot));
         foreach (var riser in sections.Risers.Values.OrderBy(p => p.Step)) cuts.AddRange(RiserCuts(plan, site, riser, foot));
         foreach (var tenon in own) cuts.AddRange(TenonCuts(plan, site, tenon, faces, foot));
-        if (Notch(plan, site, faces, foot, head) is { } notch) cuts.Add(notch);
+        if (site.Split is { } behind)
+            cuts.Add(new("split", CutKind.Split, FaceLooking(faces, behind), Path2.Rectangle(0, 0, side, head - foot), side / 2, "", null, "split off; the back stands against the wall"));
+        else if (Notch(plan, site, faces, foot, head) is { } notch) cuts.Add(notch);
         TrimmerAtTurn(plan, site, findings);
         BehindString(plan, site, findings);
         return new()
@@ -65,8 +67,9 @@ internal static class NewelMaker
         foreach (var section in piece.Inner.Concat(piece.Outer).Where(s => s.Edge.Carrier == site.Id && s.Edge.Kind == BoundaryKind.NewelFace))
         {
             var top = piece.Step * plan.Rise - foot;
+            var at = Start(site, section.Edge, practice.Newel);
             var reach = new HousingShapes.Reach(double.NegativeInfinity, double.PositiveInfinity);
-            var seat = HousingShapes.Tread(section.From, section.To, double.IsNaN(section.NosingAt) ? null : new(section.NosingAt, section.FrontSine), top, null, reach, practice).Seat;
+            var seat = HousingShapes.Tread(at + section.From, at + section.To, double.IsNaN(section.NosingAt) ? null : new(at + section.NosingAt, section.FrontSine), top, null, reach, practice).Seat;
             yield return Housing(plan, site, section, $"{kind}-{piece.Step}", seat, top - practice.Tread, top);
         }
     }
@@ -76,10 +79,14 @@ internal static class NewelMaker
         var (bottom, top) = RiserMaker.Heights(plan, riser.Step);
         foreach (var section in riser.Inner.Concat(riser.Outer).Where(s => s.Edge.Carrier == site.Id && s.Edge.Kind == BoundaryKind.NewelFace && !s.Butts))
         {
+            var at = Start(site, section.Edge, plan.Job.Practice.Newel);
             yield return Housing(plan, site, section, $"riser-{riser.Step}",
-                Path2.Rectangle(section.From, bottom - foot, section.To, top - foot), bottom - foot, top - foot);
+                Path2.Rectangle(at + section.From, bottom - foot, at + section.To, top - foot), bottom - foot, top - foot);
         }
     }
+
+    /// <summary>Where an edge begins on its face, from the arris it climbs from: at the middle where the half before it was split off.</summary>
+    private static double Start(NewelSite site, BoundaryEdge edge, double side) => site.Split is null ? 0 : (edge.From - site.Centre).Dot(edge.Along) + side / 2;
 
     /// <summary>A housing whose edge comes within the cover of an arris runs out through it.</summary>
     private static Cut Housing(StairPlan plan, NewelSite site, Section section, string piece, Path2 seat, double bottom, double top)

@@ -93,6 +93,8 @@ internal static class TenonMaker
         double BeforeNotch(StringTenon t)
         {
             var newel = plan.Newels.First(n => n.Id == t.Newel);
+            // Half a newel leaves half the depth.
+            if (newel.Split is not null) return Math.Min(t.Length, practice.Newel / 2 - practice.Tenon.Between - practice.Tenon.MorticeClearance);
             if (newel.Role != NewelRole.Top) return t.Length;
             return Math.Min(t.Length, practice.Newel / 2 + practice.Riser + practice.Packing - practice.Tenon.Between - practice.Tenon.MorticeClearance);
         }

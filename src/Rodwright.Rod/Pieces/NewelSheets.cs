@@ -77,7 +77,7 @@ internal static class NewelSheets
 
     private static string WordOf(CutKind kind) => kind switch
     {
-        CutKind.Housing => "housings", CutKind.Mortice => "mortices", CutKind.Haunch => "haunches", CutKind.Bore => "peg holes", CutKind.Notch => "notch",
+        CutKind.Housing => "housings", CutKind.Mortice => "mortices", CutKind.Haunch => "haunches", CutKind.Bore => "peg holes", CutKind.Notch => "notch", CutKind.Split => "the half split off",
         _ => "cuts",
     };
 }

@@ -66,10 +66,11 @@ internal static class NewelStages
                 CutKind.Mortice => How($"line in the mortice for {name} and cross it; {stair.Units.Print(cut.Depth)} deep", $"the tenon's length and {stair.Units.Print(practice.Tenon.MorticeClearance)} clear at its end; bare-faced, so it stands to the side away from the steps", Published.Thirds, across, on, bottom, top),
                 CutKind.Haunch => How($"line in the haunch between the mortices, {stair.Units.Print(cut.Depth)} deep", "it holds the string between its two tenons from twisting", Published.Thirds, across, on, bottom, top),
                 CutKind.Bore => How($"mark the peg's centre and bore {stair.Units.Print(practice.Tenon.Peg)}, {stair.Units.Print(cut.Depth)} deep", $"through the tenon, whose hole is {stair.Units.Print(practice.Tenon.Draw)} nearer the shoulder", Published.DrawBore, new Measure(arris, box.Centre.X, "across", "across"), new Measure("the foot", box.Centre.Y, "up", "up")),
+                CutKind.Split => How($"hatch this face and half of those beside it: the half {cut.Note}", $"half the newel: {stair.Units.Print(practice.Newel)} / 2 = {stair.Units.Print(cut.Depth)}", "", top),
                 _ => How($"line in the notch {cut.Note}, {stair.Units.Print(cut.Depth)} deep, and hatch the waste", $"half the newel less riser and packing: {stair.Units.Print(practice.Newel)} / 2 − {stair.Units.Print(practice.Riser)} − {stair.Units.Print(practice.Packing)} = {stair.Units.Print(cut.Depth)}", "", top),
             };
             var once = new Telling($"{cut.Kind}", Plural(cut), Common(cut), $"{how.Why}{(how.Source.Length > 0 ? $" ({how.Source})" : "")}");
-            draft.LinedIn(cut.Id, cut.Kind == CutKind.Notch ? $"{looks}: notch" : $"{looks}: {Kind(cut)} {name}", ThingId.Of(part, cut), [cut.Shape], how, cut.Kind == CutKind.Notch ? null : once, cut.Face);
+            draft.LinedIn(cut.Id, cut.Kind == CutKind.Split ? $"{looks}: half split off" : cut.Kind == CutKind.Notch ? $"{looks}: notch" : $"{looks}: {Kind(cut)} {name}", ThingId.Of(part, cut), [cut.Shape], how, cut.Kind is CutKind.Notch or CutKind.Split ? null : once, cut.Face);
         }
         return draft.Done();
 

@@ -57,6 +57,7 @@ public static class PartsList
                 if (part.Cuts.Any(c => c.Kind == CutKind.CornerHousing)) yield return "housed for the upper string at the corner";
                 break;
             case PartKind.Newel:
+                if (part.Cuts.Any(c => c.Kind == CutKind.Split)) yield return "half a newel: made whole and split, or two halves worked together with paper between";
                 foreach (var cut in part.Cuts.Where(c => c.Kind == CutKind.Notch)) yield return $"notched {stair.Units.Print(cut.Depth)} {cut.Note}";
                 break;
             case PartKind.Tread or PartKind.TaperedTread or PartKind.NosingPiece:

@@ -66,6 +66,7 @@ internal static class PieceOrdinates
             CutKind.Haunch => $"haunch of {male}",
             CutKind.Bore => $"peg of {male}{half}, ø{units.Print(cut.Shape.Bounds.Width)}",
             CutKind.Notch => $"notch {cut.Note}",
+            CutKind.Split => $"half {cut.Note}",
             CutKind.TenonCheek => $"cheek to {male}",
             CutKind.CornerHousing => $"housing of {male}",
             CutKind.RoundedEdge => "nosing",

@@ -29,6 +29,12 @@ public sealed record Brief
     /// <summary>Sides the file fixes; null for the usual: the inside of the turn open, the other side walled.</summary>
     public Sides? Sides { get; init; }
 
+    /// <summary>What open sides end in.</summary>
+    public Ends Ends { get; init; } = Ends.Usual;
+
+    /// <summary>The bottom step, as it is wanted whatever the layout.</summary>
+    public BottomStep BottomStep { get; init; } = new();
+
     /// <summary>What is wished for; null for nothing in particular.</summary>
     public Wishes? Wishes { get; init; }
 
@@ -36,7 +42,7 @@ public sealed record Brief
     public static Brief Of(Job job) => new()
     {
         Title = job.Title, Units = job.Units, Regulation = job.Regulation, Survey = job.Survey, Practice = job.Practice, ModelScale = job.ModelScale, Width = job.Width,
-        Sides = job.Sides == Jobs.Sides.For(job.Layout.Hand) ? null : job.Sides, Wishes = job.Wishes,
+        Sides = job.Sides == Jobs.Sides.For(job.Layout.Hand) ? null : job.Sides, Wishes = job.Wishes, BottomStep = job.BottomStep, Ends = job.Ends,
     };
 
     /// <summary>The job of one layout.</summary>
@@ -47,6 +53,6 @@ public sealed record Brief
     public Job With(Layout layout, double going, double width, double newel) => new()
     {
         Title = Title, Units = Units, Regulation = Regulation, Survey = Survey, Layout = layout, Sides = Sides ?? Jobs.Sides.For(layout.Hand), Going = going, Width = width,
-        ModelScale = ModelScale, Practice = Practice with { Newel = newel }, Wishes = Wishes,
+        ModelScale = ModelScale, Practice = Practice with { Newel = newel }, Wishes = Wishes, BottomStep = BottomStep, Ends = Ends,
     };
 }

@@ -34,7 +34,7 @@ public static class BriefFile
         return Outcome<Brief>.Of(
             new()
             {
-                Title = job.Title, Units = job.Units, Regulation = job.Regulation, Survey = job.Survey, Practice = job.Practice, ModelScale = job.ModelScale, Wishes = job.Wishes,
+                Title = job.Title, Units = job.Units, Regulation = job.Regulation, Survey = job.Survey, Practice = job.Practice, ModelScale = job.ModelScale, Wishes = job.Wishes, BottomStep = job.BottomStep, Ends = job.Ends,
                 Width = reading.IsGiven("width") ? job.Width : null,
                 Sides = reading.IsGiven("sides.left") && reading.IsGiven("sides.right") ? job.Sides : null,
             },

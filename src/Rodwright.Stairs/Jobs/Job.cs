@@ -29,6 +29,9 @@ public sealed record Job
     /// <summary>Width over the strings, mm.</summary>
     public required double Width { get; init; }
 
+    /// <summary>What open sides end in at the foot and the head.</summary>
+    public Ends Ends { get; init; } = Ends.Usual;
+
     /// <summary>How the bottom step ends at an open side.</summary>
     public BottomStep BottomStep { get; init; } = new();
 

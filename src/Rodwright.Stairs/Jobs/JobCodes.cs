@@ -290,4 +290,7 @@ public static class JobCodes
 
     /// <summary>A unit that is not known.</summary>
     public const string UnitsWord = "RW1151";
+
+    /// <summary>A newel at an end of the stair that is not known.</summary>
+    public const string EndNewel = "RW1142";
 }

@@ -21,6 +21,11 @@ internal static class RoundedRoom
                 "a square bottom step, or an open side with a flight before the first turn"));
             return;
         }
+        if (shape.IsHalf(isTop: false))
+        {
+            findings.Add(new("RW2008", Severity.Error, "ends.foot", "a half newel at the foot stands against a wall at the first riser; a bull-nose stands in front of a newel", "a whole newel at the foot, or a square bottom step"));
+            return;
+        }
         var (h, back) = (shape.HalfNewel, job.Going - shape.HalfNewel);
         var radius = step.Radius ?? back;
         // Past the spring: the slot and as much again of thinned riser, then the lap behind the full thickness, within the stair.

@@ -50,6 +50,9 @@ internal static class CutPick
                 yield return bench.Mm("across", cut.Shape.Bounds.Width, Why.Field("practice.tenon.peg"), "practice.tenon.peg");
                 yield return bench.Mm("depth", cut.Depth, Why.Rule(newel ? "through the tenon and a little beyond, but short of the housings on the far side" : "right through the tenon"));
                 break;
+            case CutKind.Split:
+                yield return bench.Mm("depth", cut.Depth, Why.Rule("half the newel, whose back stands against the wall"), "practice.newel", Working.Of(practice.Newel) / 2);
+                break;
             case CutKind.Notch:
                 yield return bench.Mm("depth", cut.Depth, Why.Rule("half the newel, less the riser and the packing, so that it lies on the trimmer"), "practice.packing", Working.Of(practice.Newel) / 2 - practice.Riser - practice.Packing);
                 break;
@@ -59,7 +62,7 @@ internal static class CutPick
                 yield return bench.Given("practice.nosing", practice.Nosing);
                 break;
         }
-        if (cut.Note.Length > 0 && cut.Kind != CutKind.Notch) yield return Facts.Words("mind", cut.Note, Why.Rule(cut.Kind == CutKind.Bore ? "the draw pulls the shoulder home" : $"where its edge comes within {bench.Units.Print(practice.Cover)} of the arris"), cut.Kind == CutKind.Bore ? "practice.tenon.draw" : "practice.cover");
+        if (cut.Note.Length > 0 && cut.Kind is not (CutKind.Notch or CutKind.Split)) yield return Facts.Words("mind", cut.Note, Why.Rule(cut.Kind == CutKind.Bore ? "the draw pulls the shoulder home" : $"where its edge comes within {bench.Units.Print(practice.Cover)} of the arris"), cut.Kind == CutKind.Bore ? "practice.tenon.draw" : "practice.cover");
     }
 
     private static IEnumerable<Fact> Joint(PickBench bench, Cut cut)

@@ -26,7 +26,7 @@ internal static class NewelCutFacts
     {
         var box = cut.Filled.Bounds;
         yield return bench.Mm("top, up from the foot", box.MaxY, Up, "", [.. Level(bench, cut, true, foot), .. Thirds(tenon, foot), Working.Of(box.MaxY + foot) - foot]);
-        if (cut.Kind == CutKind.Notch) yield break;
+        if (cut.Kind is CutKind.Notch or CutKind.Split) yield break;
         yield return bench.Mm("bottom, up from the foot", box.MinY, Up, "", [.. Level(bench, cut, false, foot), .. Thirds(tenon, foot), Working.Of(box.MinY + foot) - foot]);
         yield return bench.Mm("height", box.Height, Why.Rule("from bottom to top"), "", Working.Of(box.MaxY) - box.MinY);
     }

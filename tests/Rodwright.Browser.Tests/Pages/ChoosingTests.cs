@@ -23,7 +23,7 @@ public sealed class ChoosingTests(Workshop workshop)
         Assert.True(all > 5, $"{all} proposals");
         Assert.True(await page.Locator(".unbeaten-mark").CountAsync() > 0);
         await Assertions.Expect(page.Locator(".proposal .drawing").First).ToBeVisibleAsync();
-        await visit.Picture("21-proposals");
+        await visit.Picture("25-proposals");
         await page.Locator("#wall-straight").CheckAsync();
         await Assertions.Expect(page.Locator("#wall-state")).ToContainTextAsync($"of {all} proposals");
         await page.Locator("#wall-straight").UncheckAsync();
@@ -83,7 +83,7 @@ public sealed class ChoosingTests(Workshop workshop)
         await page.Locator("#survey-file").SetInputFilesAsync(Path.Combine(Surveys, "ferry-house.stair.json"));
         await page.Locator(".proposal").First.WaitForAsync();
         await Assertions.Expect(page.Locator(".rejected h4").First).ToBeVisibleAsync();
-        await visit.Picture("22-proposals-for-a-survey");
+        await visit.Picture("26-proposals-for-a-survey");
         Assert.True(await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= innerWidth"), "wider than the tablet");
         await ViewsTests.Audit(visit, "proposals for a survey");
         await page.Locator(".proposal .take").First.FocusAsync();
@@ -102,7 +102,7 @@ public sealed class ChoosingTests(Workshop workshop)
         await page.Locator("#survey-file").SetInputFilesAsync(Path.Combine(Surveys, "lamp-room.stair.json"));
         await Assertions.Expect(page.Locator("#wall-state")).ToContainTextAsync("No layout fits.");
         await Assertions.Expect(page.Locator(".rejected")).ToContainTextAsync("more well");
-        await visit.Picture("23-nothing-fits");
+        await visit.Picture("27-nothing-fits");
         await page.Locator("#survey-file").SetInputFilesAsync(new FilePayload { Name = "bad.stair.json", MimeType = "application/json", Buffer = "{ \"rodwright\": 1 }"u8.ToArray() });
         await Assertions.Expect(page.Locator(".refusals")).ToContainTextAsync("survey");
         visit.Quiet();

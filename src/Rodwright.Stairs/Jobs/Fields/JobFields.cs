@@ -7,6 +7,7 @@ namespace Rodwright.Stairs.Jobs.Fields;
 public static class JobFields
 {
     private static readonly ImmutableArray<string> Hands = ["left", "right"];
+    private static readonly ImmutableArray<string> EndNewels = ["newel", "half-newel"];
     private static readonly ImmutableArray<string> SideKinds = ItemFields.SideWords;
 
     /// <summary>A job before its fields are read: its required values are placeholders that never leave the reader.</summary>
@@ -43,6 +44,11 @@ public static class JobFields
         ]),
         new NumberField<Job>("going", "going of the straight steps", new(20, 600, "mm"), "from riser face to riser face", j => j.Going, (j, v) => j with { Going = v }, required: true),
         new NumberField<Job>("width", "width over the strings", new(60, 3000, "mm"), "outside to outside of the strings", j => j.Width, (j, v) => j with { Width = v }, required: true),
+        new GroupField<Job, Ends>("ends", "ends of open sides", "a newel, or half a newel against the end of a wall in line with the string", j => j.Ends, (j, v) => j with { Ends = v },
+        [
+            new ChoiceField<Ends>("foot", "newel at the foot", EndNewels, JobCodes.EndNewel, "newel", "half-newel: split down its middle, its back against a wall at the first riser's face", e => EndNewels[(int)e.Foot], (e, v) => e with { Foot = (EndNewel)EndNewels.IndexOf(v) }),
+            new ChoiceField<Ends>("head", "newel at the head", EndNewels, JobCodes.EndNewel, "newel", "half-newel: split down its middle, its back against a wall at the last riser's face", e => EndNewels[(int)e.Head], (e, v) => e with { Head = (EndNewel)EndNewels.IndexOf(v) }),
+        ]),
         new GroupField<Job, BottomStep>("bottomStep", "bottom step", "how it ends at an open side", j => j.BottomStep, (j, v) => j with { BottomStep = v }, BottomStepFields.All),
         new NumberField<Job>("modelScale", "scale of a teaching model", new(0.1, 1, ""), "1 for a stair; limits of the regulation are multiplied by it, timber is not", j => j.ModelScale, (j, v) => j with { ModelScale = v }),
         new GroupField<Job, Practice>("practice", "the shop's sizes and habits", "every one has a default of common practice", j => j.Practice, (j, v) => j with { Practice = v }, PracticeFields.All),
