@@ -83,7 +83,7 @@ public sealed class ProposeTests
         Assert.Equal((0, ""), (exit, error));
         using var json = JsonDocument.Parse(text);
         Assert.All(json.RootElement.GetProperty("proposals").EnumerateArray(), p => Assert.True(p.GetProperty("job").GetProperty("going").GetDouble() >= 250));
-        Assert.Contains("Heron Mill, our stairs", CommandLine.Run("propose", survey, "--regulations", line.PathOf("tables")).Text, StringComparison.Ordinal);
+        Assert.Contains("Heron Mill, our stairs", CommandLine.Run("propose", survey, "--regulations", line.PathOf("tables")).Out, StringComparison.Ordinal);
     }
 
     [Fact]
