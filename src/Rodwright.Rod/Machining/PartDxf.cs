@@ -38,7 +38,8 @@ public static class PartDxf
             var place = piece.Place;
             entities.Add(new DxfPath(MachiningLayers.Jointed, Path2.Rectangle(place.MinX, place.MinY, place.MaxX, place.MaxY)));
         }
-        entities.Add(new DxfPath(MachiningLayers.Outline, MachiningFrame.Place(part, 0, part.FaceSide.Outline)));
+        // A bent riser is cut as the flat board it is before it is bent; its face is what it becomes.
+        entities.Add(new DxfPath(MachiningLayers.Outline, part.Kind == PartKind.BentRiser ? Path2.Rectangle(0, 0, blank.Length, blank.Width) : MachiningFrame.Place(part, 0, part.FaceSide.Outline)));
         entities.AddRange(Cuts(part, 0, layer => layer));
         for (var i = 1; i < part.Faces.Length; i++)
             entities.Add(new DxfPath(MachiningLayers.TopEdge, MachiningFrame.Place(part, i, part.Faces[i].Outline)));
