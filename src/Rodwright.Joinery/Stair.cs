@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Proof;
 using Rodwright.Joinery.Surveys;
@@ -17,6 +18,9 @@ namespace Rodwright.Joinery;
 /// <param name="Findings">All findings: job, plan, regulation, joinery.</param>
 public sealed record Stair(Job Job, StairPlan Plan, RegulationReport Regulation, Kit Kit, ImmutableArray<Finding> Findings)
 {
+    /// <summary>The unit in which the job's lengths are read and written.</summary>
+    public Units Units => Job.Units;
+
     /// <summary>Sets a job out, or says why it cannot exist.</summary>
     /// <param name="job">A job as the job file's reader gives it.</param>
     /// <param name="found">What was found in reading it, to be kept with the rest.</param>

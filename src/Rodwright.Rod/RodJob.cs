@@ -1,3 +1,4 @@
+using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Proof;
 
@@ -7,4 +8,8 @@ namespace Rodwright.Rod;
 /// <param name="Stair">The stair as set out, of its own hand.</param>
 /// <param name="Proof">Its proof.</param>
 /// <param name="Style">Paper, scale, date.</param>
-public sealed record RodJob(Stair Stair, ProofReport Proof, RodStyle Style);
+public sealed record RodJob(Stair Stair, ProofReport Proof, RodStyle Style)
+{
+    /// <summary>The unit of every figure on the sheets.</summary>
+    public Units Units => Stair.Units;
+}

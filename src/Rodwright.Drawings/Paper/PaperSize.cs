@@ -1,3 +1,5 @@
+using Rodwright.Geometry;
+
 namespace Rodwright.Drawings.Paper;
 
 /// <summary>A sheet of paper.</summary>
@@ -23,6 +25,22 @@ public sealed record PaperSize(string Name, double Width, double Height)
 
     /// <summary>A4 to A0, standing, smallest first.</summary>
     public static IReadOnlyList<PaperSize> Series { get; } = [A4, A3, A2, A1, A0];
+
+    /// <summary>North American sheets, standing, smallest first: letter and tabloid, architectural sizes, and ANSI/ASME Y14.1 (its A is letter, its B tabloid).</summary>
+    public static IReadOnlyList<PaperSize> NorthAmerican { get; } =
+    [
+        Inches("Letter", 8.5, 11), Inches("Legal", 8.5, 14), Inches("Tabloid", 11, 17),
+        Inches("Arch A", 9, 12), Inches("Arch B", 12, 18), Inches("Arch C", 18, 24), Inches("Arch D", 24, 36), Inches("Arch E1", 30, 42), Inches("Arch E", 36, 48),
+        Inches("ANSI A", 8.5, 11), Inches("ANSI B", 11, 17), Inches("ANSI C", 17, 22), Inches("ANSI D", 22, 34), Inches("ANSI E", 34, 44),
+    ];
+
+    /// <summary>Letter, 8 1/2 x 11 inches, standing.</summary>
+    public static PaperSize Letter => NorthAmerican[0];
+
+    /// <summary>Whether it is held in the hand, and so stands unless told to lie: A4 and letter.</summary>
+    public bool Stands => Math.Min(Width, Height) < 220;
+
+    private static PaperSize Inches(string name, double width, double height) => new(name, width * 127 / 5, height * 127 / 5);
 
     /// <summary>The long side along x.</summary>
     public PaperSize Landscape => Width >= Height ? this : this with { Width = Height, Height = Width };

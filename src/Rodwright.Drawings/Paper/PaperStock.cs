@@ -24,6 +24,13 @@ public sealed record PaperStock
     /// <summary>A roll 914 wide.</summary>
     public static PaperStock Roll914 { get; } = new("roll 914", 914, null);
 
+    /// <summary>Sheets by the names they are asked for with, capitals not counted; a longer name before one it begins with.</summary>
+    private static IReadOnlyList<(string Upper, PaperSize Size)> Sheets { get; } =
+    [
+        .. PaperSize.Series.Concat(PaperSize.NorthAmerican).Select(s => (s.Name.ToUpperInvariant(), s)).OrderByDescending(s => s.Item1.Length),
+        ("LEDGER", PaperSize.NorthAmerican.First(s => s.Name == "Tabloid")),
+    ];
+
     /// <summary>The name, as A3 or roll 610.</summary>
     public string Name { get; }
 
@@ -57,7 +64,7 @@ public sealed record PaperStock
         bool Fits(PaperSize p) => width <= p.Width && height <= p.Height;
     }
 
-    /// <summary>Reads "A3", "A3 portrait", "A1 landscape", "610", "roll 914" or "WIDTHxHEIGHT" in millimetres. A3 and larger lie down unless told to stand.</summary>
+    /// <summary>Reads "A3", "A3 portrait", "A1 landscape", "610", "roll 914" "Letter", "Tabloid", "Arch C", "ANSI D" or "WIDTHxHEIGHT" in millimetres, or in inches where they say so (24inx36in). Larger sheets than A4 and letter lie down unless told to stand.</summary>
     /// <param name="text">What was typed.</param>
     /// <param name="stock">The paper; A4 when reading failed.</param>
     /// <param name="reason">Why reading failed; empty when it did not.</param>
@@ -65,18 +72,17 @@ public sealed record PaperStock
     {
         stock = Of(PaperSize.A4);
         reason = "";
-        var words = (text ?? "").ToUpperInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        var joined = string.Join(' ', words);
+        var joined = string.Join(' ', (text ?? "").ToUpperInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries));
         if (joined is "610" or "ROLL 610") stock = Roll610;
         else if (joined is "914" or "ROLL 914") stock = Roll914;
-        else if (words.Length is 1 or 2 && PaperSize.Series.FirstOrDefault(s => s.Name == words[0]) is { } size)
+        else if (Sheets.FirstOrDefault(s => joined == s.Upper || joined.StartsWith(s.Upper + " ", StringComparison.Ordinal)) is { Size: { } size } named)
         {
-            switch (words.ElementAtOrDefault(1))
+            switch (joined[named.Upper.Length..].Trim())
             {
-                case null: stock = Of(size == PaperSize.A4 ? size : size.Landscape); break;
+                case "": stock = Of(size.Stands ? size : size.Landscape); break;
                 case "PORTRAIT": stock = Of(size); break;
                 case "LANDSCAPE": stock = Of(size.Landscape); break;
-                default: reason = $"“{words[1].ToLowerInvariant()}” does not say how {size.Name} lies: write portrait or landscape"; break;
+                case var way: reason = $"“{way.ToLowerInvariant()}” does not say how {size.Name} lies: write portrait or landscape"; break;
             }
         }
         else reason = TrySize(joined, out stock);
@@ -88,7 +94,7 @@ public sealed record PaperStock
         stock = Of(PaperSize.A4);
         var parts = text.Split('X', '×');
         if (parts.Length != 2 || !Read(parts[0], out var width) || !Read(parts[1], out var height))
-            return $"“{text.ToLowerInvariant()}” is no paper known here: write A4 to A0, 610, 914 or a size like 594x1200";
+            return $"“{text.ToLowerInvariant()}” is no paper known here: write A4 to A0, Letter, Tabloid, Arch C to E, ANSI C to E, 610, 914 or a size like 594x1200 or 24inx36in";
         if (Math.Min(width, height) < ShortestSide)
             return $"{Number.Print(Math.Min(width, height))} mm is too narrow to draw on: give at least {Number.Print(ShortestSide)} mm each way";
         if (Math.Max(width, height) > LongestPage)
@@ -96,7 +102,8 @@ public sealed record PaperStock
         stock = new($"{Number.Print(width)}x{Number.Print(height)}", width, height);
         return "";
 
-        static bool Read(string part, out double value) =>
+        // A figure with an inch mark or word is inches, any other millimetres.
+        static bool Read(string part, out double value) => part.AsSpan().ContainsAny("\"'”″′’N") ? Units.Inches.TryRead(part, out value) && value > 0 :
             double.TryParse(part.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
     }
 }

@@ -62,8 +62,8 @@ internal static class TileFurniture
             new TextMark(new(left + number.Width + 5, 32.6), pieceText, pieceHeight, Layer.Frame),
             new TextMark(new(left, 27.2), originText, originHeight, Layer.Frame),
             new TextMark(new(left, 22.6), Instruction, 2.5, Layer.Frame, bold: true),
-            .. CheckBar.Along(new(left, 11)),
-            .. CheckBar.Up(new(window.MinX - 2.5, window.MinY)),
+            .. CheckBar.Along(new(left, 11), sheet.Units),
+            .. CheckBar.Up(new(window.MinX - 2.5, window.MinY), sheet.Units),
         ];
     }
 

@@ -58,6 +58,7 @@ public static class Tiling
             Title = $"{sheet.Title}, tile {Number.Print(tile.Number, 0)} of {Number.Print(grid.Tiles.Length, 0)}",
             Paper = grid.Page,
             Scale = sheet.Scale,
+            Units = sheet.Units,
             Marks = [.. marks],
             TrueSize = true,
         };

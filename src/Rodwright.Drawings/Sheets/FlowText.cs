@@ -37,14 +37,14 @@ public sealed record FlowText(IReadOnlyList<Mark> Marks, double Height)
     /// <summary>Height of so many lines, mm.</summary>
     public static double HeightOf(int lines, double height) => lines == 0 ? 0 : height * (1 + (lines - 1) * Pitch + Descent);
 
-    /// <summary>The lines of a text in a width; a word longer than a line is broken where the line ends.</summary>
+    /// <summary>The lines of a text in a width; a word longer than a line is broken where the line ends. Feet, inches and fraction of one figure stay together.</summary>
     public static IReadOnlyList<string> Wrap(string text, double width, double height, bool bold = false)
     {
         var lines = new List<string>();
         foreach (var paragraph in text.ReplaceLineEndings("\n").Split('\n'))
         {
             var line = "";
-            foreach (var word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            foreach (var word in Words(paragraph))
             {
                 var longer = line.Length == 0 ? word : line + " " + word;
                 if (Lettering.Width(longer, height, bold) <= width)
@@ -58,6 +58,8 @@ public sealed record FlowText(IReadOnlyList<Mark> Marks, double Height)
                 {
                     var n = line.Length - 1;
                     while (n > 1 && Lettering.Width(line.AsSpan(0, n), height, bold) > width) n--;
+                    // A figure of feet and inches that is too long after all is broken between its parts.
+                    if (line.LastIndexOf(' ', n) is > 0 and var gap) (line, n) = (line.Remove(gap, 1), gap);
                     lines.Add(line[..n]);
                     line = line[n..];
                 }
@@ -66,4 +68,23 @@ public sealed record FlowText(IReadOnlyList<Mark> Marks, double Height)
         }
         return lines;
     }
+
+    private static IEnumerable<string> Words(string paragraph)
+    {
+        var figure = "";
+        foreach (var word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (figure.Length > 0 && !GoesOn(figure, word))
+            {
+                yield return figure;
+                figure = "";
+            }
+            figure = figure.Length == 0 ? word : figure + " " + word;
+        }
+        if (figure.Length > 0) yield return figure;
+    }
+
+    /// <summary>9' 1, and 1 3/4": 1 is not read without its foot, nor 3/4 without its inch.</summary>
+    private static bool GoesOn(string figure, string word) => char.IsAsciiDigit(word[0])
+        && ((figure[^1] == '\'' && figure.Length > 1 && char.IsAsciiDigit(figure[^2])) || (char.IsAsciiDigit(figure[^1]) && word.Contains('/', StringComparison.Ordinal) && word.Contains('"', StringComparison.Ordinal)));
 }

@@ -24,7 +24,10 @@ public sealed record Sheet
     public bool HasScale { get; init; } = true;
 
     /// <summary>The scale as the title block and lists print it.</summary>
-    public string ScaleWords => HasScale ? Scale.ToString() : "–";
+    public string ScaleWords => HasScale ? Scale.Told(Units) : "–";
+
+    /// <summary>The unit of its figures: check bars and scale are told in it.</summary>
+    public Units Units { get; init; } = Units.Millimetres;
 
     /// <summary>The drawing itself, in drawing order; millimetres of paper, y up, origin bottom left.</summary>
     public required ImmutableArray<Mark> Marks { get; init; }

@@ -27,6 +27,7 @@ public static class TitleBlock
         if (sheet.Block is not { } words) return [];
         var box = BoxOf(sheet.Paper);
         var compact = IsCompact(sheet.Paper);
+        var wide = sheet.Units.IsInches ? 6 : 0; // 1 1/2" = 1' 0" is longer than 1:8
         var marks = new List<Mark>
         {
             new FillMark([Path2.Rectangle(box.MinX, box.MinY, box.MaxX, box.MaxY)], 0, Layer.Frame),
@@ -35,7 +36,7 @@ public static class TitleBlock
         if (compact)
         {
             Row(12, 5, (words.Piece.Length > 0 ? words.Piece : sheet.Title, "Piece", 134, 3.5, true), (words.Mark, "Mark", 46, 5, true));
-            Row(9, 2.5, (words.Job, "Job", 62, 2.5, false), (sheet.ScaleWords, "Scale", 20, 2.5, false), (Counted(sheet), "Sheet", 24, 2.5, false),
+            Row(9, 2.5, (words.Job, "Job", 62 - wide, 2.5, false), (sheet.ScaleWords, "Scale", 20 + wide, 2.5, false), (Counted(sheet), "Sheet", 24, 2.5, false),
                 (words.Revision, "Revision", 18, 2.5, false), (words.Hand, "Hand", 26, 2.5, false), (words.Date, "Date", 30, 2.5, false));
         }
         else

@@ -31,7 +31,9 @@ internal static class NewelMaker
         foreach (var piece in sections.Treads.Values.Concat(sections.NosingPieces.Values).OrderBy(p => p.Step)) cuts.AddRange(TreadCuts(plan, site, piece, foot));
         foreach (var riser in sections.Risers.Values.OrderBy(p => p.Step)) cuts.AddRange(RiserCuts(plan, site, riser, foot));
         foreach (var tenon in own) cuts.AddRange(TenonCuts(plan, site, tenon, faces, foot));
-        if (Notch(plan, site, faces, foot, head) is { } notch) cuts.Add(notch);
+        if (site.Split is { } behind)
+            cuts.Add(new("split", CutKind.Split, FaceLooking(faces, behind), Path2.Rectangle(0, 0, side, head - foot), side / 2, "", null, "split off; the back stands against the wall"));
+        else if (Notch(plan, site, faces, foot, head) is { } notch) cuts.Add(notch);
         TrimmerAtTurn(plan, site, findings);
         BehindString(plan, site, findings);
         return new()
@@ -65,8 +67,9 @@ internal static class NewelMaker
         foreach (var section in piece.Inner.Concat(piece.Outer).Where(s => s.Edge.Carrier == site.Id && s.Edge.Kind == BoundaryKind.NewelFace))
         {
             var top = piece.Step * plan.Rise - foot;
+            var at = Start(site, section.Edge, practice.Newel);
             var reach = new HousingShapes.Reach(double.NegativeInfinity, double.PositiveInfinity);
-            var seat = HousingShapes.Tread(section.From, section.To, double.IsNaN(section.NosingAt) ? null : new(section.NosingAt, section.FrontSine), top, null, reach, practice).Seat;
+            var seat = HousingShapes.Tread(at + section.From, at + section.To, double.IsNaN(section.NosingAt) ? null : new(at + section.NosingAt, section.FrontSine), top, null, reach, practice).Seat;
             yield return Housing(plan, site, section, $"{kind}-{piece.Step}", seat, top - practice.Tread, top);
         }
     }
@@ -76,10 +79,14 @@ internal static class NewelMaker
         var (bottom, top) = RiserMaker.Heights(plan, riser.Step);
         foreach (var section in riser.Inner.Concat(riser.Outer).Where(s => s.Edge.Carrier == site.Id && s.Edge.Kind == BoundaryKind.NewelFace && !s.Butts))
         {
+            var at = Start(site, section.Edge, plan.Job.Practice.Newel);
             yield return Housing(plan, site, section, $"riser-{riser.Step}",
-                Path2.Rectangle(section.From, bottom - foot, section.To, top - foot), bottom - foot, top - foot);
+                Path2.Rectangle(at + section.From, bottom - foot, at + section.To, top - foot), bottom - foot, top - foot);
         }
     }
+
+    /// <summary>Where an edge begins on its face, from the arris it climbs from: at the middle where the half before it was split off.</summary>
+    private static double Start(NewelSite site, BoundaryEdge edge, double side) => site.Split is null ? 0 : (edge.From - site.Centre).Dot(edge.Along) + side / 2;
 
     /// <summary>A housing whose edge comes within the cover of an arris runs out through it.</summary>
     private static Cut Housing(StairPlan plan, NewelSite site, Section section, string piece, Path2 seat, double bottom, double top)
@@ -181,15 +188,15 @@ internal static class NewelMaker
         if (plan.TurnAt(site.Id) is not { } turn) return;
         var (proud, thick) = (turn.Site.HalfNewel - turn.Site.InnerFace, site.Inner ? plan.InnerThickness : plan.OuterThickness);
         if ( practice.NewelHousing <= proud + Tolerance.Same) return;
-        var (newel, depth) = (Math.Ceiling(2 * turn.Site.InnerFace + 2 * practice.NewelHousing), Math.Floor(proud));
+        var (newel, depth) = (plan.Units.Up(2 * turn.Site.InnerFace + 2 * practice.NewelHousing), plan.Units.Down(proud));
         findings.Add(new("RW4013", Severity.Breach, site.Name,
-            $"it stands {Number.Print(proud)} proud of its strings, {Number.Print(thick)} thick; housings {Number.Print(practice.NewelHousing)} deep in it come behind their faces",
-            $"a newel of {Number.Print(newel)}" + (depth >= 1 ? $", or newel housings {Number.Print(depth)} deep" : "") + ", or thinner strings")
+            $"it stands {plan.Units.Print(proud)} proud of its strings, {plan.Units.Print(thick)} thick; housings {plan.Units.Print(practice.NewelHousing)} deep in it come behind their faces",
+            $"a newel of {plan.Units.Print(newel)}" + (depth >= 1 ? $", or newel housings {plan.Units.Print(depth)} deep" : "") + ", or thinner strings")
         {
             Remedies =
             [
-                Remedy.Of($"a newel of {Number.Print(newel)}", FieldChange.To("practice.newel", newel)),
-                .. depth >= 1 ? new[] { Remedy.Of($"newel housings {Number.Print(depth)} deep", FieldChange.To("practice.newelHousing", depth)) } : [],
+                Remedy.Of($"a newel of {plan.Units.Print(newel)}", FieldChange.To("practice.newel", newel)),
+                .. depth >= 1 ? new[] { Remedy.Of($"newel housings {plan.Units.Print(depth)} deep", FieldChange.To("practice.newelHousing", depth)) } : [],
             ],
         });
     }
@@ -200,10 +207,10 @@ internal static class NewelMaker
         var past = plan.Job.Practice.Newel / 2 - turn.LastRiser - plan.Job.Practice.Riser - plan.Job.Practice.Packing;
         if (past <= Tolerance.Same) return;
         findings.Add(new("RW4005", Severity.Advice, site.Name,
-            $"it reaches {Number.Print(past)} past the trimmer's face behind the last riser",
-            $"pack the last riser out by {Number.Print(past)} (practice.packing), or notch the trimmer")
+            $"it reaches {plan.Units.Print(past)} past the trimmer's face behind the last riser",
+            $"pack the last riser out by {plan.Units.Print(past)} (practice.packing), or notch the trimmer")
         {
-            Remedies = [Remedy.Of($"the last riser packed out by {Number.Print(Math.Ceiling(plan.Job.Practice.Packing + past))}", FieldChange.To("practice.packing", Math.Ceiling(plan.Job.Practice.Packing + past)))],
+            Remedies = [Remedy.Of($"the last riser packed out by {plan.Units.Print(plan.Units.Up(plan.Job.Practice.Packing + past))}", FieldChange.To("practice.packing", plan.Units.Up(plan.Job.Practice.Packing + past)))],
         });
     }
 }

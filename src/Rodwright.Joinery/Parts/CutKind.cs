@@ -24,6 +24,9 @@ public enum CutKind
     /// <summary>Wood taken away so that a piece passes another, a trimmer for example.</summary>
     Notch,
 
+    /// <summary>Half of a newel split off down its middle, from head to foot.</summary>
+    Split,
+
     /// <summary>Edge rounded along a line: the shape is that line, the depth the radius.</summary>
     RoundedEdge,
 }

@@ -43,7 +43,7 @@ public static class Joiner
         tenons = all;
         ImmutableArray<StringBoard> boards = [.. set.SelectMany(s => StringMaker.Make(plan, s.Development, s.Edges, housings, all))];
         StringFindings.Impossible(plan, boards, findings);
-        StringFindings.WidePieces(boards, findings);
+        StringFindings.WidePieces(plan.Units, boards, findings);
         StringsAtNewel.Report(plan, boards, findings);
         return boards;
     }

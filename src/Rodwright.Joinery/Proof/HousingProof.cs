@@ -21,7 +21,7 @@ internal static class HousingProof
         {
             var face = female.Faces[cut.Face];
             // A string's tenons are no part of the face the end is housed in.
-            var body = cut.Face == 0 ? CarrierBody.Of(female) : face.Outline.Bounds;
+            var body = cut.Face == 0 ? CarrierBody.Of(female) : CarrierBody.OnFace(female, cut.Face);
             var (min, max) = (body.MinX, body.MaxX);
             var seat = cut.Filled.Bounds;
             var stretch = prism.Along(face.Frame, -JustInside)

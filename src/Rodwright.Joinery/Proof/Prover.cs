@@ -24,7 +24,7 @@ public static class Prover
             return j.Kind switch
             {
                 JointKind.TreadHousing or JointKind.RiserHousing => HousingProof.Prove(j, steps[j.Male], female),
-                JointKind.Tenon => TenonProof.Prove(j, male, female, practice.Tenon.MorticeClearance, practice.Tenon.Draw),
+                JointKind.Tenon => TenonProof.Prove(j, male, female, practice.Tenon.MorticeClearance, practice.Tenon.Draw, kit.Plan.Units),
                 JointKind.Corner => MeetingProof.Corner(j, male, female),
                 JointKind.RiserToTread => MeetingProof.RiserToTread(j, steps[j.Male], steps[j.Female], practice.RiserOnTread),
                 JointKind.BlockToRiser => ContactProof.Prove(j, male, female, "glued round its block"),

@@ -10,7 +10,7 @@ namespace Rodwright.Joinery.Proof;
 /// </summary>
 internal static class TenonProof
 {
-    public static JointProof Prove(Joint joint, Part male, Part female, double clearance, double draw)
+    public static JointProof Prove(Joint joint, Part male, Part female, double clearance, double draw, Units units)
     {
         var face = male.FaceSide;
         var cheek = male.Cuts.First(c => c.Joint == joint.Id && c.Kind == CutKind.TenonCheek);
@@ -38,7 +38,7 @@ internal static class TenonProof
         }
         gap = Math.Max(gap, Pegs(joint, male, female, shoulder, points, draw));
         return new(joint.Id, "tenoned and draw-bored", male.Id, female.Id, gap, joint.Depth - clearance, reach,
-            $"mortice {Number.Print(clearance)} deeper than the tenon, peg holes {Number.Print(draw)} nearer the shoulder", gap <= Tolerance.Joint);
+            $"mortice {units.Print(clearance)} deeper than the tenon, peg holes {units.Print(draw)} nearer the shoulder", gap <= Tolerance.Joint);
     }
 
     private static double Pegs(Joint joint, Part male, Part female, double shoulder, int points, double draw)

@@ -56,19 +56,19 @@ internal static class RiserMaker
         {
             var shallower = Shallower(end);
             var left = end.Left > 0
-                ? $"{Number.Print(end.Left, 2)} of {Number.Print(practice.Riser)} is left at the full depth of {Number.Print(depth)}"
-                : $"it runs out to a point {Number.Print(end.Reach)} in, short of the full depth of {Number.Print(depth)}";
+                ? $"{plan.Units.Print(end.Left, 2)} of {plan.Units.Print(practice.Riser)} is left at the full depth of {plan.Units.Print(depth)}"
+                : $"it runs out to a point {plan.Units.Print(end.Reach)} in, short of the full depth of {plan.Units.Print(depth)}";
             findings.Add(new("RW4003", Severity.Breach, $"riser {k}",
-                $"its {side} end meets the face {Number.Print(end.Bevel.Degrees)}° off square; eased to stay within its housing, {left}; {Number.Print(practice.RiserEnd)} is wanted there",
-                (shallower > 0 ? $"a housing {Number.Print(shallower)} deep, or " : "") + $"a riser {Number.Print(Thicker(end, depth))} thick")
+                $"its {side} end meets the face {Number.Print(end.Bevel.Degrees)}° off square; eased to stay within its housing, {left}; {plan.Units.Print(practice.RiserEnd)} is wanted there",
+                (shallower > 0 ? $"a housing {plan.Units.Print(shallower)} deep, or " : "") + $"a riser {plan.Units.Print(Thicker(end, depth))} thick")
             {
                 Remedies = Remedies(),
             });
         }
 
-        double Shallower(RiserOutline.End end) => Math.Floor((practice.Riser / end.Bevel.Cosine - practice.RiserEnd) / end.Bevel.Tangent * 10) / 10;
+        double Shallower(RiserOutline.End end) => (practice.Riser / end.Bevel.Cosine - practice.RiserEnd) / end.Bevel.Tangent is var deep && plan.Units.IsInches ? plan.Units.Down(deep) : Math.Floor(deep * 10) / 10;
 
-        double Thicker(RiserOutline.End end, double depth) => Math.Ceiling((practice.RiserEnd + depth * end.Bevel.Tangent) * end.Bevel.Cosine);
+        double Thicker(RiserOutline.End end, double depth) => plan.Units.Up((practice.RiserEnd + depth * end.Bevel.Tangent) * end.Bevel.Cosine);
 
         // Both ends of one riser are freed together.
         ImmutableArray<Remedy> Remedies()
@@ -76,11 +76,11 @@ internal static class RiserMaker
             var fields = thin.GroupBy(e => e.Section.Edge.Kind == BoundaryKind.NewelFace ? "practice.newelHousing" : "practice.housing")
                 .Select(g => (Field: g.Key, Depth: g.Min(e => Shallower(e.End)))).ToList();
             var thick = thin.Max(e => Thicker(e.End, StepOutline.DepthInto(e.Section, practice)));
-            var shallow = string.Join(" and ", fields.Select(f => $"housings {Number.Print(f.Depth)} deep in {(f.Field == "practice.housing" ? "strings" : "newels")}"));
+            var shallow = string.Join(" and ", fields.Select(f => $"housings {plan.Units.Print(f.Depth)} deep in {(f.Field == "practice.housing" ? "strings" : "newels")}"));
             return
             [
                 .. fields.TrueForAll(f => f.Depth > 0) ? new[] { new Remedy(shallow, [.. fields.Select(f => FieldChange.To(f.Field, f.Depth))]) } : [],
-                Remedy.Of($"risers {Number.Print(thick)} thick", FieldChange.To("practice.riser", thick)),
+                Remedy.Of($"risers {plan.Units.Print(thick)} thick", FieldChange.To("practice.riser", thick)),
             ];
         }
     }

@@ -63,7 +63,7 @@ public sealed class SectionsOfPlan
             var edge = boundary.Edges[i];
             if (edge.Kind == BoundaryKind.NewelJog || edge.Length <= Tolerance.Same) continue;
             sections.Add(new(edge, i == first ? from : 0, i == last ? to : edge.Length, i == first, i == last,
-                BoundaryPlaces.On(edge, front) ?? double.NaN, BoundaryPlaces.Sine(edge, front), BoundaryPlaces.Sine(edge, back), edge.Kind == BoundaryKind.Wall));
+                BoundaryPlaces.On(edge, front) ?? double.NaN, BoundaryPlaces.Sine(edge, front), BoundaryPlaces.Sine(edge, back), edge.Kind is BoundaryKind.Wall or BoundaryKind.WallEnd));
         }
         // A line that meets a corner exactly leaves nothing on the edge beyond it.
         if (sections.Count > 1 && sections[^1].Length < 1e-6)
@@ -91,7 +91,7 @@ public sealed class SectionsOfPlan
             if (e.Kind == BoundaryKind.NewelJog || BoundaryPlaces.On(e, front) is not { } at || at > e.Length + Tolerance.Same) continue;
             if (at >= -Tolerance.Same || i == 0) return (i, at);
             // Only where the newel stands far enough proud of the string that its housing does not reach in front of the string's end.
-            var afterJog = boundary.Edges[i - 1].Kind == BoundaryKind.NewelJog && boundary.Edges[i - 1].Length >= plan.Job.Practice.NewelHousing;
+            var afterJog = boundary.Edges[i - 1].Kind == BoundaryKind.NewelJog && (i < 2 || boundary.Edges[i - 2].Kind != BoundaryKind.WallEnd) && boundary.Edges[i - 1].Length >= plan.Job.Practice.NewelHousing;
             if (afterJog && -at <= plan.Job.Practice.NosingPastNewel + Tolerance.Same) return (i, at);
         }
         return (edge, BoundaryPlaces.On(boundary.Edges[edge], front) ?? 0);
@@ -128,7 +128,7 @@ public sealed class SectionsOfPlan
             var from = (face - edge.From).Dot(edge.Along);
             var sine = BoundaryPlaces.Sine(edge, line.Line);
             var to = from + plan.Job.Practice.Riser / sine;
-            var bare = edge.Kind == BoundaryKind.Wall;
+            var bare = edge.Kind is BoundaryKind.Wall or BoundaryKind.WallEnd;
             var next = i + 1 < boundary.Edges.Length ? boundary.Edges[i + 1] : null;
             if (to <= edge.Length || next is not { Kind: BoundaryKind.StringFace or BoundaryKind.Wall } || edge.Kind == BoundaryKind.NewelFace)
                 return [new(edge, from, to, true, true, from, sine, sine, bare)];

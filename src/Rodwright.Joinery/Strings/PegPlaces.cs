@@ -47,10 +47,10 @@ internal static class PegPlaces
         {
             var least = 2 * (nearest + peg / 2 + tenon.Practice.Between + other.Site.Thickness / 2);
             findings.Add(new("RW4006", Severity.Breach, tenon.Site.Name,
-                $"a peg of {Number.Print(peg)} through its tenon meets the other string's joint: a newel of {Number.Print(plan.Job.Practice.Newel)} is too small for two strings of {Number.Print(other.Site.Thickness)} there",
-                $"a newel of {Number.Print(Math.Ceiling(least))}, thinner strings, or smaller pegs")
+                $"a peg of {plan.Units.Print(peg)} through its tenon meets the other string's joint: a newel of {plan.Units.Print(plan.Job.Practice.Newel)} is too small for two strings of {plan.Units.Print(other.Site.Thickness)} there",
+                $"a newel of {plan.Units.Print(plan.Units.Up(least))}, thinner strings, or smaller pegs")
             {
-                Remedies = [TenonRemedies.Newel(Math.Ceiling(least)), .. TenonRemedies.SmallerPegs(peg)],
+                Remedies = [TenonRemedies.Newel(plan.Units, plan.Units.Up(least)), .. TenonRemedies.SmallerPegs(plan.Units, peg)],
             });
         }
         return tenon with { PegBack = back, PegHeights = [.. heights.Select((z, i) => z ?? tenon.PegHeights[i])] };

@@ -134,7 +134,7 @@ internal static class StringMaker
             {
                 var s = t.Shoulder + t.Points * (t.PegBack - t.Practice.Draw);
                 cuts.Add(new($"peg-{t.Newel}-{(z > (t.Bottom + t.Top) / 2 ? "upper" : "lower")}", CutKind.Bore, 0,
-                    On(Path2.Circle(new(s, z), t.Practice.Peg / 2)), site.Thickness, joint, Note: $"draw {Number.Print(t.Practice.Draw)} nearer the shoulder"));
+                    On(Path2.Circle(new(s, z), t.Practice.Peg / 2)), site.Thickness, joint, Note: $"draw {plan.Units.Print(t.Practice.Draw)} nearer the shoulder"));
             }
         }
         return new()

@@ -22,13 +22,13 @@ internal static class StringsAtNewel
             var over = GraphCut.HeightAt(below.UpperEdge, below.Site.Reach.To) - GraphCut.HeightAt(above.LowerEdge, above.Site.Reach.From);
             if (over <= 0) continue;
             var practice = plan.Job.Practice;
-            var well = below.Site.Thickness + Apart;
-            var newel = Math.Ceiling(well + below.Site.Thickness + 2 * practice.NewelHousing);
+            var well = plan.Units.IsInches ? plan.Units.Up(below.Site.Thickness + Apart) : below.Site.Thickness + Apart;
+            var newel = plan.Units.Up(well + below.Site.Thickness + 2 * practice.NewelHousing);
             var course = Course.Of(plan.Job.Layout);
             var aside = ChangesOfSteps.Sequence(course with { Turns = course.Turns.SetItem(turn.Index, turn.Turn with { Well = well }) });
-            var words = $"a well of {Number.Print(well)}, so that the two strings pass side by side" + (newel > practice.Newel ? $", and a newel of {Number.Print(newel)}" : "");
+            var words = $"a well of {plan.Units.Print(well)}, so that the two strings pass side by side" + (newel > practice.Newel ? $", and a newel of {plan.Units.Print(newel)}" : "");
             findings.Add(new("RW4014", Severity.Breach, $"{below.Site.Name}, {above.Site.Name}",
-                $"they stand in one plane at the newel of the turn, and the upper edge of {below.Site.Mark} comes {Number.Print(over)} above the lower edge of {above.Site.Mark}",
+                $"they stand in one plane at the newel of the turn, and the upper edge of {below.Site.Mark} comes {plan.Units.Print(over)} above the lower edge of {above.Site.Mark}",
                 words + "; or fewer steps that share the taper")
             {
                 Remedies = [newel > practice.Newel ? new(words, [aside, FieldChange.To("practice.newel", newel)]) : Remedy.Of(words, aside)],

@@ -34,10 +34,10 @@ internal static class TenonMaker
         {
             var beside = tenon.Practice.Least + tenon.Practice.Between;
             findings.Add(new("RW4004", Severity.Breach, tenon.Site.Name,
-                $"its tenon into the newel is shortened to {Number.Print(tenon.Length)} so that it does not meet the other joints there; {Number.Print(practice.Tenon.Least)} is the least",
-                $"a newel of {Number.Print(2 * (beside + tenon.Site.Thickness / 2))}, or strings {Number.Print(Math.Max(0, 2 * (practice.Newel / 2 - beside)))} thick")
+                $"its tenon into the newel is shortened to {plan.Units.Print(tenon.Length)} so that it does not meet the other joints there; {plan.Units.Print(practice.Tenon.Least)} is the least",
+                $"a newel of {plan.Units.Print(2 * (beside + tenon.Site.Thickness / 2))}, or strings {plan.Units.Print(Math.Max(0, 2 * (practice.Newel / 2 - beside)))} thick")
             {
-                Remedies = [.. TenonRemedies.LargerNewels(practice.Newel), TenonRemedies.Strings(tenon.Site, Math.Floor(2 * (practice.Newel / 2 - beside)))],
+                Remedies = [.. TenonRemedies.LargerNewels(plan.Units, practice.Newel), TenonRemedies.Strings(plan.Units, tenon.Site, plan.Units.Down(2 * (practice.Newel / 2 - beside)))],
             });
         }
         foreach (var tenon in tenons)
@@ -45,10 +45,10 @@ internal static class TenonMaker
             var left = tenon.PegBack - tenon.Practice.Draw - tenon.Practice.Peg / 2;
             if (left >= LeastBeforePeg - Tolerance.Same) continue;
             findings.Add(new("RW4007", Severity.Breach, tenon.Site.Name,
-                $"the hole for its peg comes within {Number.Print(left)} of the tenon's shoulder; {Number.Print(LeastBeforePeg)} is the least",
-                $"a longer tenon (a larger newel or thinner strings), or a peg of {Number.Print(Math.Max(0, 2 * (tenon.PegBack - tenon.Practice.Draw - LeastBeforePeg)))}")
+                $"the hole for its peg comes within {plan.Units.Print(left)} of the tenon's shoulder; {plan.Units.Print(LeastBeforePeg)} is the least",
+                $"a longer tenon (a larger newel or thinner strings), or a peg of {plan.Units.Print(Math.Max(0, 2 * (tenon.PegBack - tenon.Practice.Draw - LeastBeforePeg)))}")
             {
-                Remedies = [.. TenonRemedies.SmallerPegs(tenon.Practice.Peg), .. TenonRemedies.LessDraw(tenon.Practice.Draw), .. TenonRemedies.LargerNewels(practice.Newel)],
+                Remedies = [.. TenonRemedies.SmallerPegs(plan.Units, tenon.Practice.Peg), .. TenonRemedies.LessDraw(plan.Units, tenon.Practice.Draw), .. TenonRemedies.LargerNewels(plan.Units, practice.Newel)],
             });
         }
         return [.. tenons];
@@ -93,6 +93,8 @@ internal static class TenonMaker
         double BeforeNotch(StringTenon t)
         {
             var newel = plan.Newels.First(n => n.Id == t.Newel);
+            // Half a newel leaves half the depth.
+            if (newel.Split is not null) return Math.Min(t.Length, practice.Newel / 2 - practice.Tenon.Between - practice.Tenon.MorticeClearance);
             if (newel.Role != NewelRole.Top) return t.Length;
             return Math.Min(t.Length, practice.Newel / 2 + practice.Riser + practice.Packing - practice.Tenon.Between - practice.Tenon.MorticeClearance);
         }

@@ -71,7 +71,7 @@ public sealed record SurveyReport
             var (low, high) = (Math.Min(from, gap.Wall), Math.Max(from, gap.Wall));
             var readings = SurveyReading.Walls(survey).Where(r => r.Path.StartsWith($"survey.walls[{gap.Wall}].plumb", StringComparison.Ordinal)
                 || Enumerable.Range(low, high - low).Any(i => r.Path.StartsWith($"survey.walls[{i}].corner", StringComparison.Ordinal)));
-            if (Certain.Of($"scribing of {gap.String} to {gap.Name}", survey, readings, Gap, new(null, allowance), $"at most {Rodwright.Geometry.Number.Print(allowance, 2)} mm", allCorners: true) is { } certain) yield return certain;
+            if (Certain.Of($"scribing of {gap.String} to {gap.Name}", survey, readings, Gap, new(null, allowance), $"at most {plan.Units.With(allowance)}", allCorners: true) is { } certain) yield return certain;
 
             double? Gap(Stairs.Jobs.Survey s) => Surveys.Scribing.Of(plan with { Job = plan.Job with { Survey = s } }, [board]).FirstOrDefault()?.Widest;
         }

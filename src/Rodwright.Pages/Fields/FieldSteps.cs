@@ -1,4 +1,3 @@
-using System.Globalization;
 using Rodwright.Geometry;
 
 namespace Rodwright.Pages.Fields;
@@ -6,7 +5,7 @@ namespace Rodwright.Pages.Fields;
 /// <summary>Numbers moved by a key.</summary>
 internal static class FieldSteps
 {
-    /// <summary>A number as text, moved; null where the text is not one number.</summary>
-    public static string? Moved(string text, double by) =>
-        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) ? Number.Print(value + by, 3) : null;
+    /// <summary>A number or length as text, moved by so many steps of its unit; null where the text is not one. A length in inches goes on to whole sixteenths.</summary>
+    public static string? Moved(Units units, string text, double by) => !units.TryRead(text, out var value) ? null
+        : units.IsInches ? units.Typed(units.Stock(value + by * units.Step)) : Number.Print(value + by, 3);
 }

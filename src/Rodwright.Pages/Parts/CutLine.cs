@@ -13,6 +13,6 @@ internal static class CutLine
         var face = part.Kind == PartKind.Newel ? $", face {part.Faces[cut.Face].Looks}" : "";
         var other = kit.Joints.FirstOrDefault(j => j.Id == cut.Joint) is { } joint ? kit.Find(joint.Male == part.Id ? joint.Female : joint.Male).Name : "";
         var what = other.Length > 0 ? $", for {other}" : "";
-        return $"{CutWords.One(cut.Kind)}{face}, {Number.Print(cut.Depth)} {(cut.Kind == CutKind.RoundedEdge ? "radius" : "deep")}{what}";
+        return $"{CutWords.One(cut.Kind)}{face}, {kit.Plan.Units.Print(cut.Depth)} {(cut.Kind == CutKind.RoundedEdge ? "radius" : "deep")}{what}";
     }
 }

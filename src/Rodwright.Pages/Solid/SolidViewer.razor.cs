@@ -25,6 +25,10 @@ public sealed partial class SolidViewer : IAsyncDisposable
     [Parameter, EditorRequired]
     public string Source { get; set; } = "";
 
+    /// <summary>The word of the unit lengths are told in.</summary>
+    [Parameter]
+    public string Units { get; set; } = "mm";
+
     /// <summary>Address of the model to take away, where that is not <see cref="Source"/>.</summary>
     [Parameter]
     public string? Download { get; set; }

@@ -13,5 +13,5 @@ namespace Rodwright.Rod.Board;
 internal sealed record BoardBench(Stair Stair, Scale Scale, IReadOnlyDictionary<string, ImmutableArray<(int Number, Stage Stage, StageLine Line)>> Stages)
 {
     /// <summary>The board hangs over the bench.</summary>
-    public static SheetLettering Lettering { get; } = new(3.5, 5, 10, 7);
+    public SheetLettering Lettering => new(3.5, 5, 10, 7) { Units = Stair.Units };
 }

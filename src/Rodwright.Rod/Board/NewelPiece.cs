@@ -14,7 +14,7 @@ internal static class NewelPiece
 
     public static PieceDraft Draw(BoardBench bench, Part part)
     {
-        var lettering = BoardBench.Lettering;
+        var lettering = bench.Lettering;
         var faces = new NewelFaces(bench.Stair, new(bench.Stair.Kit, part, NewelStretches.Whole(part)), lettering);
         var f = bench.Scale.Factor;
         // At the foot the figures of a narrow face spread past it on both sides.

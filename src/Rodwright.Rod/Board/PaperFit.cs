@@ -19,9 +19,19 @@ public sealed record PaperFit(PaperStock Paper, Scale? Rod, ImmutableArray<Strin
     public static ImmutableArray<PaperStock> Usual { get; } =
         [.. PaperSize.Series.Select(s => PaperStock.Of(s == PaperSize.A4 ? s : s.Landscape)), PaperStock.Roll610, PaperStock.Roll914];
 
+    /// <summary>Letter, tabloid and architectural sheets, then the rolls (24 and 36 inches).</summary>
+    public static ImmutableArray<PaperStock> UsualInches { get; } =
+        [.. new[] { "Letter", "Tabloid", "Arch C", "Arch D", "Arch E" }.Select(n => PaperSize.NorthAmerican.First(s => s.Name == n)).Select(s => PaperStock.Of(s.Stands ? s : s.Landscape)), PaperStock.Roll610, PaperStock.Roll914];
+
+    /// <summary>The papers a job of a unit is usually printed on.</summary>
+    public static ImmutableArray<PaperStock> UsualIn(Units units) => units.IsInches ? UsualInches : Usual;
+
+    /// <summary>The paper taken where none is named: A3, or tabloid.</summary>
+    public static PaperStock Default(Units units) => UsualIn(units)[1];
+
     /// <summary>What goes on each usual paper, smallest first; each is worked out when it is asked for.</summary>
     /// <param name="rod">The job; its own paper and scale do not matter.</param>
-    public static IEnumerable<PaperFit> All(RodJob rod) => Usual.Select(paper => Of(rod, paper));
+    public static IEnumerable<PaperFit> All(RodJob rod) => UsualIn(rod.Units).Select(paper => Of(rod, paper));
 
     /// <summary>What goes on one paper.</summary>
     public static PaperFit Of(RodJob rod, PaperStock paper) => new(

@@ -15,7 +15,7 @@ internal static class PlanPiece
     public static PieceDraft Draw(BoardBench bench)
     {
         var view = new PlanView(bench.Stair);
-        var lettering = BoardBench.Lettering;
+        var lettering = bench.Lettering;
         return PieceDraft.Draw(
             bench, new(ThingId.Plan, "", "Plan", BoardPieceKind.Plan, [ThingId.Plan]),
             PieceSpace.Of(view.Bounds, PlanFigures.Need(view, lettering), bench.Scale.Factor),

@@ -12,7 +12,7 @@ internal static class StepPiece
 {
     public static PieceDraft Draw(BoardBench bench, Part part)
     {
-        var lettering = BoardBench.Lettering;
+        var lettering = bench.Lettering;
         var view = new TreadView(bench.Stair, part);
         var square = TaperedTreadSheets.Square(part);
         var strip = lettering.OrdinateStrip(8);

@@ -9,7 +9,7 @@ internal static class StringPiece
 {
     public static PieceDraft Draw(BoardBench bench, StringView view)
     {
-        var lettering = BoardBench.Lettering;
+        var lettering = bench.Lettering;
         var first = view.Boards[0];
         var title = Sentence.Begin(view.Title);
         var kind = first.Site.IsWall ? BoardPieceKind.WallString : BoardPieceKind.NewelString;

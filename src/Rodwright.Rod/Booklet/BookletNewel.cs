@@ -14,6 +14,7 @@ internal sealed class BookletNewel
     private const double Apart = 6; // between faces, mm of paper
     private const double Beside = 10; // for the faces' letters, mm
     private const double Words = 9;
+    private readonly Units units;
     private readonly Part part;
     private readonly RodStageList list;
     private readonly Stage stage;
@@ -21,11 +22,11 @@ internal sealed class BookletNewel
     private readonly NewelStretches stretches;
     private readonly Scale scale;
 
-    public BookletNewel(Part part, RodStageList list, Stage stage, IReadOnlyList<BookletRow> rows, double width, double share)
+    public BookletNewel(Units units, Part part, RodStageList list, Stage stage, IReadOnlyList<BookletRow> rows, double width, double share)
     {
-        (this.part, this.list, this.stage, this.rows) = (part, list, stage, rows);
+        (this.units, this.part, this.list, this.stage, this.rows) = (units, part, list, stage, rows);
         stretches = NewelStretches.Of(part);
-        scale = BookletPictures.ScaleFor(new(0, 0, stretches.Length, part.Blank.Width), width - Beside - stretches.Breaks, 19 * share);
+        scale = BookletPictures.ScaleFor(new(0, 0, stretches.Length, part.Blank.Width), width - Beside - stretches.Breaks, 19 * share, units);
     }
 
     private double Side => part.Blank.Width * scale.Factor;
@@ -46,7 +47,7 @@ internal sealed class BookletNewel
         placer.Avoid(fresh);
         marks.AddRange(fresh);
         marks.AddRange(BookletLabels.Place(rows, placer, (line, p) => new(left + stretches.OnPaper(p.Y, scale.Factor), FaceTop(line.Face) - p.X * scale.Factor), paper));
-        marks.Add(BookletPictures.Caption(paper, stage, scale));
+        marks.Add(BookletPictures.Caption(paper, stage, scale, units));
         return marks;
 
         double FaceTop(int face) => top - face * (Side + Apart);

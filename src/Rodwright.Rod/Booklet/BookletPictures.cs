@@ -13,6 +13,7 @@ internal sealed class BookletPictures
 {
     private const double Words = 8; // below a picture, for its caption, mm
     private const double Edge = 6; // round a picture, for marks, mm
+    private static readonly double[] InchRatios = [.. Scale.UsualInches.Select(s => s.Ratio), 64, 96];
     private static readonly double[] Ratios = [1, 2, 2.5, 5, 7.5, 10, 15, 20, 25, 30, 40, 50, 60, 75, 100];
     private readonly Stair stair;
     private readonly RodStageList list;
@@ -33,7 +34,7 @@ internal sealed class BookletPictures
     /// <param name="share">Of its usual height, for where little room is left.</param>
     public BookletPicture Of(Stage stage, IReadOnlyList<BookletRow> rows, double width, double share = 1)
     {
-        if (stage.Bench == Bench.Newel) return new BookletNewel(stair.Kit.Find(stage.Subject), list, stage, rows, width, share).Picture();
+        if (stage.Bench == Bench.Newel) return new BookletNewel(stair.Units, stair.Kit.Find(stage.Subject), list, stage, rows, width, share).Picture();
         var (box, flips, most) = stage.Bench switch
         {
             Bench.Plan => (Turn(stage) ?? plan.Bounds.Grown(20), false, 76.0),
@@ -44,13 +45,16 @@ internal sealed class BookletPictures
                 strings[stage.Subject].Sense < 0, 40.0),
             _ => (strings[stage.Subject].Bounds.Grown(30), strings[stage.Subject].Sense < 0, 94.0),
         };
-        var scale = ScaleFor(box, width, most * share);
+        var scale = ScaleFor(box, width, most * share, stair.Units);
         return new(box.Height * scale.Factor + Words + 2 * Edge, scale, paper => Draw(stage, rows, box, flips, scale, paper));
     }
 
     /// <summary>The largest scale at which a box fits the width and a height of paper.</summary>
-    public static Scale ScaleFor(Box2 box, double width, double height) => Scale.OneTo(
-        Ratios.Where(r => box.Width / r <= width - 2 * Edge && box.Height / r <= height).DefaultIfEmpty(Ratios[^1]).First());
+    public static Scale ScaleFor(Box2 box, double width, double height, Units units)
+    {
+        var ratios = units.IsInches ? InchRatios : Ratios;
+        return Scale.OneTo(ratios.Where(r => box.Width / r <= width - 2 * Edge && box.Height / r <= height).DefaultIfEmpty(ratios[^1]).First());
+    }
 
     private List<Mark> Draw(Stage stage, IReadOnlyList<BookletRow> rows, Box2 box, bool flips, Scale scale, Box2 paper)
     {
@@ -64,7 +68,7 @@ internal sealed class BookletPictures
         var placer = new LabelPlacer(room);
         placer.Avoid([new ClipMark(window, fresh)]);
         drawn.AddRange(BookletLabels.Place(rows, placer, (_, p) => place.Map(Turned(p)), window));
-        drawn.Add(Caption(paper, stage, scale));
+        drawn.Add(Caption(paper, stage, scale, stair.Units));
         return drawn;
 
         IEnumerable<Mark> Strokes(StageLine line, bool isNew) =>
@@ -73,13 +77,13 @@ internal sealed class BookletPictures
         Point2 Turned(Point2 p) => flips ? p.Mirrored : p;
     }
 
-    public static TextMark Caption(Box2 paper, Stage stage, Scale scale) => new(
+    public static TextMark Caption(Box2 paper, Stage stage, Scale scale, Units units) => new(
         new(paper.Centre.X, paper.MinY + 2), stage.Bench switch
         {
-            Bench.Plan => $"the plan so far, {scale}",
-            Bench.Newel => $"the four faces so far, {scale}, foot to the left; plain lengths left out",
-            Bench.TaperedStep => $"the step on its board so far, seen from above, {scale}",
-            _ => $"in development so far, seen from the stair, {scale}",
+            Bench.Plan => $"the plan so far, {scale.Told(units)}",
+            Bench.Newel => $"the four faces so far, {scale.Told(units)}, foot to the left; plain lengths left out",
+            Bench.TaperedStep => $"the step on its board so far, seen from above, {scale.Told(units)}",
+            _ => $"in development so far, seen from the stair, {scale.Told(units)}",
         }, 2.5, Layer.Lettering, HorizontalAnchor.Middle);
 
     /// <summary>Only the turn, for its tapered risers.</summary>

@@ -13,7 +13,7 @@ namespace Rodwright.Rod.Booklet;
 internal sealed record BookletRow(
     string Number, string What, string Why, IReadOnlyList<string> Heads, IReadOnlyList<string[]> Entries, IReadOnlyList<StageLine> Lines)
 {
-    public static IReadOnlyList<BookletRow> Of(Stage stage)
+    public static IReadOnlyList<BookletRow> Of(Stage stage, Units units)
     {
         var rows = new List<BookletRow>();
         foreach (var lines in Together(stage))
@@ -21,10 +21,10 @@ internal sealed record BookletRow(
             var number = Geometry.Number.Print(rows.Count + 1, 0);
             if (lines.Count == 1 || lines[0].Telling is not { } once)
             {
-                rows.Add(new(number, lines[0].Instruction.What, lines[0].Instruction.Reason, [], [], lines));
+                rows.Add(new(number, lines[0].Instruction.What(units), lines[0].Instruction.Reason, [], [], lines));
                 continue;
             }
-            var figures = lines.Select(l => l.Instruction.Measures.Select(m => m.Figure).ToArray()).ToList();
+            var figures = lines.Select(l => l.Instruction.Measures.Select(m => m.Figure(units)).ToArray()).ToList();
             var alike = figures.TrueForAll(f => f.SequenceEqual(figures[0]));
             rows.Add(new(number, Sentence(once.What), Sentence(once.Why),
                 alike ? [] : [Singular(once.Lines), .. lines[0].Instruction.Measures.Select(m => m.Label)],

@@ -32,7 +32,7 @@ public static class BookletSheets
         var number = 0;
         foreach (var stage in list.Stages)
         {
-            var rows = BookletRow.Of(stage);
+            var rows = BookletRow.Of(stage, rod.Units);
             flow.Stage($"{Number.Print(++number, 0)}. {stage.Title}", share => pictures.Of(stage, rows, flow.Width, share), rows);
         }
         return flow.Sheets();
@@ -46,7 +46,7 @@ public static class BookletSheets
         return new()
         {
             Name = "booklet", Title = "Step by step", Paper = large ? stock.PageFor(stock.Width, stock.Height!.Value) : PaperSize.A4, Marks = [],
-            Scale = Scale.OneTo(20), Block = SheetStart.BlockFor(rod, new SheetWords("booklet", "Step by step", "step-by-step booklet", "", "Scales under the pictures")),
+            Scale = Scale.OneTo(20), Units = rod.Units, Block = SheetStart.BlockFor(rod, new SheetWords("booklet", "Step by step", "step-by-step booklet", "", "Scales under the pictures")),
         };
     }
 }

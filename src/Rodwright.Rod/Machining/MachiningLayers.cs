@@ -38,6 +38,7 @@ public static class MachiningLayers
             CutKind.TenonCheek => ("CHEEK", 5),
             CutKind.Bore => ("BORE", 2),
             CutKind.Notch => ("NOTCH", 32),
+            CutKind.Split => ("SPLIT", 33),
             CutKind.RoundedEdge => ("ROUND", 150),
             _ => throw new System.Diagnostics.UnreachableException(),
         };

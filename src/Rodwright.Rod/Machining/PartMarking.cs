@@ -11,9 +11,9 @@ internal static class PartMarking
     private const double Large = 20;
     private const double Small = 8;
 
-    public static IEnumerable<DxfEntity> Of(Part part, Kit kit) => part.Kind == PartKind.Newel ? OnNewel(part) : OnBoard(part, kit);
+    public static IEnumerable<DxfEntity> Of(Part part, Kit kit) => part.Kind == PartKind.Newel ? OnNewel(part, kit.Plan.Units) : OnBoard(part, kit);
 
-    private static IEnumerable<DxfEntity> OnNewel(Part part)
+    private static IEnumerable<DxfEntity> OnNewel(Part part, Units units)
     {
         var side = part.Blank.Width;
         for (var i = 0; i < part.Faces.Length; i++)
@@ -23,7 +23,7 @@ internal static class PartMarking
             yield return Words(layer, new(x, -Small * 2), $"{part.Mark} face {part.Faces[i].Looks}", Small);
             foreach (var line in Arrow(new(x, part.Blank.Length + 10), new(0, 1))) yield return new DxfPath(layer, line);
             foreach (var cut in part.Cuts.Where(c => c.Face == i))
-                foreach (var entity in Label(layer, MachiningFrame.Place(part, i, cut.Filled), cut)) yield return entity;
+                foreach (var entity in Label(layer, MachiningFrame.Place(part, i, cut.Filled), cut, units)) yield return entity;
         }
     }
 
@@ -44,7 +44,7 @@ internal static class PartMarking
         foreach (var line in Arrow(tail, up)) yield return new DxfPath(layer, line);
         yield return Words(layer, tail + new Vector2(up.X * 70 + (up.X == 0 ? 15 : 0), up.X == 0 ? 20 : -4), "up the stair", Small, up.X < 0 ? HorizontalAnchor.End : HorizontalAnchor.Start);
         foreach (var cut in part.Cuts.Where(c => c.Face == 0))
-            foreach (var entity in Label(layer, MachiningFrame.Place(part, 0, cut.Filled), cut)) yield return entity;
+            foreach (var entity in Label(layer, MachiningFrame.Place(part, 0, cut.Filled), cut, kit.Plan.Units)) yield return entity;
     }
 
     private static double Below(Part part) => -part.Blank.JointedUp.Select(p => p.Place.MinY).Append(0).Min();
@@ -53,11 +53,11 @@ internal static class PartMarking
         (part.Faces.Length > 1 ? MachiningFrame.Gap + part.Faces[1].Outline.Bounds.Height : 0)
         + part.Blank.JointedUp.Select(p => p.Place.MaxY - part.Blank.Width).Append(0).Max();
 
-    private static IEnumerable<DxfEntity> Label(DxfLayer layer, Path2 shape, Cut cut)
+    private static IEnumerable<DxfEntity> Label(DxfLayer layer, Path2 shape, Cut cut, Units units)
     {
         var box = shape.Bounds;
         if (cut.Kind == CutKind.Bore)
-            yield return Words(layer, new(box.MaxX + 3, box.Centre.Y - Small / 4), $"ø{Number.Print(box.Width, 2)}", Small / 2);
+            yield return Words(layer, new(box.MaxX + 3, box.Centre.Y - Small / 4), $"ø{units.Print(box.Width, 2)}", Small / 2);
         else if (cut.Kind == CutKind.Housing && cut.Joint.IndexOf('/', StringComparison.Ordinal) is > 0 and var slash)
             yield return Words(layer, box.Centre + new Vector2(0, -Small / 2), Short(cut.Joint[..slash]), Small, HorizontalAnchor.Middle);
     }

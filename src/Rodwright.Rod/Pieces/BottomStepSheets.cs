@@ -21,7 +21,7 @@ internal static class BottomStepSheets
         if (rod.Stair.Plan.RoundedEnds.IsEmpty) return [];
         var step = rod.Stair.Job.BottomStep;
         return RowFlow.Sheets(rod, new("bottom-step", "Bottom step", "bottom step", "", "Seen from above"), l => [.. rod.Stair.Plan.RoundedEnds.Select(e => EndRow(rod, e, l)), BoardRow(rod, l)],
-            $"The end seen from above without its tread, whose edge is shown broken. Thin the riser to {Number.Print(step.Veneer)} from the shoulder to its end; glue it round the block from the newel's end on, screw it "
+            $"The end seen from above without its tread, whose edge is shown broken. Thin the riser to {rod.Units.Print(step.Veneer)} from the shoulder to its end; glue it round the block from the newel's end on, screw it "
             + "there, and draw it tight with the wedges; then screw the block to the full thickness. Square its end to the newel's face when the glue has set. The board's length is measured in the middle of the veneer: try the "
             + "veneer dry round the block before the glue, and leave the end long.");
     }
@@ -35,8 +35,8 @@ internal static class BottomStepSheets
         var box = Footprint.Of(block).Bounds.With(end.Line(job.Practice.Nosing).Bounds).With(Footprint.Of(kit.Find(end.Newel)).Bounds);
         box = end.Out.X < 0 ? box with { MaxX = box.MaxX + Beyond } : box with { MinX = box.MinX - Beyond };
         return new($"{block.Mark}, {wedges.Mark}",
-            $"{block.Name}, {Number.Print(layers.Count, 0)} layers of {Number.Print(layers.Thickness)}, grain crossing; riser's face R {Number.Print(end.Radius)}, block R {Number.Print(end.Radius - job.BottomStep.Veneer)}, "
-            + $"nosing R {Number.Print(end.Radius + job.Practice.Nosing)}; {wedges.Name}, in a slot of {Number.Print(job.BottomStep.Wedges)}",
+            $"{block.Name}, {Number.Print(layers.Count, 0)} layers of {rod.Units.Print(layers.Thickness)}, grain crossing; riser's face R {rod.Units.Print(end.Radius)}, block R {rod.Units.Print(end.Radius - job.BottomStep.Veneer)}, "
+            + $"nosing R {rod.Units.Print(end.Radius + job.Practice.Nosing)}; {wedges.Name}, in a slot of {rod.Units.Print(job.BottomStep.Wedges)}",
             [block.Id, wedges.Id],
             new(box.Width, box.Height, lettering.OrdinateStrip(6), 3, 1, lettering.OrdinateStrip(6)),
             corner => DrawEnd(rod, end, new(corner.Scale, new(box.MinX, box.MinY), corner.PaperOrigin), box, lettering));
@@ -83,7 +83,7 @@ internal static class BottomStepSheets
     {
         var riser = rod.Stair.Kit.Find("riser-1");
         var blank = riser.Blank;
-        return new(riser.Mark, $"{riser.Name} before it is bent, {riser.Material}, {Number.Print(blank.Length)} by {Number.Print(blank.Width)} by {Number.Print(blank.Thickness)}; above it its top edge, face downwards", [riser.Id],
+        return new(riser.Mark, $"{riser.Name} before it is bent, {riser.Material}, {rod.Units.Print(blank.Length)} by {rod.Units.Print(blank.Width)} by {rod.Units.Print(blank.Thickness)}; above it its top edge, face downwards", [riser.Id],
             new(blank.Length, blank.Width, lettering.OrdinateStrip(6), 3, EdgeApart + blank.Thickness, lettering.OrdinateStrip(6)),
             place => DrawBoard(rod, riser, place, lettering));
     }

@@ -11,8 +11,8 @@ internal static class LevelPieceSheets
 {
     public static IEnumerable<Sheet> Treads(RodJob rod) => Sheets(rod, PartKind.Tread,
         new("straight-treads", "Straight treads", "straight treads", "", "Face side up"),
-        $"Seen from above, nosing at the bottom, up the stair up the sheet. Along from the left end, up from the nosing. Ends housed {Number.Print(rod.Stair.Job.Practice.Housing)} in strings, "
-        + $"{Number.Print(rod.Stair.Job.Practice.NewelHousing)} in newels. Hidden lines: faces of strings and newels, riser face below.");
+        $"Seen from above, nosing at the bottom, up the stair up the sheet. Along from the left end, up from the nosing. Ends housed {rod.Units.Print(rod.Stair.Job.Practice.Housing)} in strings, "
+        + $"{rod.Units.Print(rod.Stair.Job.Practice.NewelHousing)} in newels. Hidden lines: faces of strings and newels, riser face below.");
 
     public static IEnumerable<Sheet> Nosings(RodJob rod) => Sheets(rod, PartKind.NosingPiece,
         new("nosing-pieces", "Nosing pieces", "nosing pieces", "", "Face side up"),
@@ -30,8 +30,8 @@ internal static class LevelPieceSheets
         var view = new TreadView(rod.Stair, part);
         var glue = GlueUp.Of(part, rod.Stair.Job.Practice);
         return new(group.Marks,
-            $"{PartsList.NameOf(group)}, {Number.Print(group.Parts.Length, 0)} of {Number.Print(part.Blank.Length)} by {Number.Print(part.Blank.Width)} by {Number.Print(part.Blank.Thickness)}"
-            + (glue.Strips > 1 ? $", {glue.InWords}" : ""),
+            $"{PartsList.NameOf(group)}, {Number.Print(group.Parts.Length, 0)} of {rod.Units.Print(part.Blank.Length)} by {rod.Units.Print(part.Blank.Width)} by {rod.Units.Print(part.Blank.Thickness)}"
+            + (glue.Strips > 1 ? $", {glue.InWords(rod.Units)}" : ""),
             [.. group.Parts.Select(p => p.Id)],
             new(part.Blank.Length, part.Blank.Width, lettering.OrdinateStrip(6), 3, 1, lettering.OrdinateStrip(6)),
             corner =>

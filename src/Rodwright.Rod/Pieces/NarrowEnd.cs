@@ -41,7 +41,7 @@ internal sealed class NarrowEnd
         var timber = Box2.Of(Corners.Select(i => view.Corners[i])).Grown(14);
         foreach (var (room, share) in (ReadOnlySpan<(Box2, double)>)[(above, 1), (board.Grown(-Inset), 0.42)])
         {
-            foreach (var s in Scale.Usual.Where(s => s.Ratio * 2 <= scale.Ratio))
+            foreach (var s in Scale.UsualIn(stair.Units).Where(s => s.Ratio * 2 <= scale.Ratio))
             {
                 var (width, height) = (timber.Width * s.Factor, timber.Height * s.Factor);
                 if (width > room.Width * Math.Min(share, 0.5) || height > room.Height * share - lettering.Words * 3 || height < LeastHeight) continue;
@@ -53,7 +53,7 @@ internal sealed class NarrowEnd
             if (place is not null) break;
         }
         if (place is null) Corners = [];
-        Words = place is null ? "" : $"narrow end {place.Scale}";
+        Words = place is null ? "" : $"narrow end {place.Scale.Told(stair.Units)}";
         Room = Window.IsEmpty ? Window : Window with { MinY = Window.MinY - lettering.Words * 2 };
     }
 

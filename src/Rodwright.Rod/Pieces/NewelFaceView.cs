@@ -49,6 +49,7 @@ internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretche
             var (box, mark, of) = (cut.Filled.Bounds, ShortMarks.Of(cut, kit), ThingId.Of(part, cut));
             if (cut.Kind == CutKind.Bore) stops.Add(new(box.Centre.Y, "peg", of));
             else if (cut.Kind == CutKind.Haunch) continue; // its ends are those of the mortices
+            else if (cut.Kind == CutKind.Split) continue;
             else if (cut.Kind == CutKind.Notch) stops.Add(new(box.MaxY, "notch", of));
             else
             {
@@ -63,7 +64,7 @@ internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretche
     {
         var side = part.Blank.Width;
         var stops = new List<RowStop> { new(0, "", part.Id), new(side, "", part.Id) };
-        foreach (var cut in part.Cuts.Where(c => c.Face == face && c.Kind != CutKind.Notch))
+        foreach (var cut in part.Cuts.Where(c => c.Face == face && c.Kind is not (CutKind.Notch or CutKind.Split)))
         {
             var (box, mark, of) = (cut.Filled.Bounds, ShortMarks.Of(cut, kit), ThingId.Of(part, cut));
             if (cut.Kind == CutKind.Bore) stops.Add(new(box.Centre.X, "peg", of));
@@ -99,7 +100,7 @@ internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretche
         var (shape, of) = (Placed(cut.Shape, at, factor), ThingId.Of(Part, cut));
         switch (cut.Kind)
         {
-            case CutKind.Notch:
+            case CutKind.Notch or CutKind.Split:
                 foreach (var line in Hatch.Cross([shape], 2.2, Layer.Waste, of: of)) yield return line;
                 break;
             case CutKind.Mortice:
@@ -128,7 +129,7 @@ internal sealed record NewelFaceView(Kit Kit, Part Part, NewelStretches Stretche
             var box = cut.Shape.Bounds;
             var (depth, of) = (Math.Min(cut.Depth, Side), ThingId.Of(Part, cut));
             var shape = Placed(fromRight ? Path2.Rectangle(Side - depth, box.MinY, Side, box.MaxY) : Path2.Rectangle(0, box.MinY, depth, box.MaxY), at, factor);
-            if (cut.Kind == CutKind.Notch)
+            if (cut.Kind is CutKind.Notch or CutKind.Split)
             {
                 foreach (var line in Hatch.Cross([shape], 2.2, Layer.Waste, of: of)) yield return line;
                 yield return new StrokeMark(shape, Pens.Visible, Layer.Waste, of);

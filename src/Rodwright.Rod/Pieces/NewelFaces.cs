@@ -68,7 +68,7 @@ internal sealed class NewelFaces
         return marks;
     }
 
-    private double Width(double value, string note) => Lettering.Width($"{Number.Print(value)}  {note}", lettering.Figures);
+    private double Width(double value, string note) => lettering.WidthOf(value, note);
 
     /// <summary>Finished floors, where they cross what is drawn.</summary>
     private IEnumerable<Mark> Floors(Point2 at, double factor, bool isFirst)
@@ -83,7 +83,7 @@ internal sealed class NewelFaces
             if (v < -Tolerance.Same || !view.Stretches.Holds(v)) continue;
             var y = at.Y + view.Stretches.OnPaper(v, factor);
             yield return StrokeMark.Line(new(at.X - 3, y), new(at.X + view.Part.Blank.Width * factor + 2, y), Pens.Centre, Layer.Site, of);
-            if (isFirst) yield return new TextMark(new(at.X - 4, y), "FFL " + Number.Print(level), lettering.Words, Layer.Lettering, HorizontalAnchor.End, VerticalAnchor.Middle, of: of);
+            if (isFirst) yield return new TextMark(new(at.X - 4, y), "FFL " + plan.Units.Print(level), lettering.Words, Layer.Lettering, HorizontalAnchor.End, VerticalAnchor.Middle, of: of);
         }
     }
 }

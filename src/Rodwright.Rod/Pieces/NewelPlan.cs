@@ -26,6 +26,7 @@ internal static class NewelPlan
             yield return new TextMark(middle + (Half - 2.4) * way, part.Faces[i].Looks, 2.5, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, bold: true);
             var words = ShortMarks.Joined(part.Cuts.Where(c => c.Face == i && c.Kind is CutKind.Housing or CutKind.Mortice && c.Face == i).Select(c => ShortMarks.Of(c, kit)));
             if (part.Cuts.Any(c => c.Face == i && c.Kind == CutKind.Notch)) words = "trimmer";
+            if (part.Cuts.Any(c => c.Face == i && c.Kind == CutKind.Split)) words = "wall";
             if (words.Length == 0) continue;
             var sideways = Math.Abs(way.X) > 0.5;
             var lines = FlowText.Wrap(words, sideways ? Width / 2 - Half - 4 : Width - 6, lettering.Words > 2.5 ? 2.5 : lettering.Words);

@@ -30,7 +30,7 @@ internal static class NewelSheets
         {
             foreach (var count in (int[])[4, 2])
             {
-                foreach (var scale in Scale.Usual.Where(s => s.Ratio >= Math.Max(2, rod.Style.Scale?.Ratio ?? 2) && s.Ratio <= Math.Max(limit, rod.Style.Scale?.Ratio ?? 0)))
+                foreach (var scale in Scale.UsualIn(rod.Units).Where(s => s.Ratio >= Math.Max(2, rod.Style.Scale?.Ratio ?? 2) && s.Ratio <= Math.Max(limit, rod.Style.Scale?.Ratio ?? 0)))
                 {
                     var start = SheetStart.At(rod, Words(view.Part), l => Need(new(rod.Stair, view, l), view, l, count), scale);
                     if (start.Fits) return (count, start);
@@ -68,16 +68,16 @@ internal static class NewelSheets
 
     private static string Notes(RodJob rod, Part part, int faceSide, int faceEdge)
     {
-        var depths = part.Cuts.GroupBy(c => (c.Kind, Depth: Number.Print(c.Depth)))
-            .Select(g => $"{WordOf(g.Key.Kind)} {g.Key.Depth} deep{(g.Key.Kind == CutKind.Bore ? $", ø{Number.Print(g.First().Shape.Bounds.Width)}" : "")}");
-        return $"Heights up from the foot, distances from the left arris of each face as looked at. {Number.Print(part.Blank.Width)} square, {Number.Print(part.Blank.Length)} long; "
-            + $"foot {Number.Print(part.FaceSide.Frame.Origin.Z)} above the lower floor. {Sentence.Begin(string.Join("; ", depths.Distinct()))}. "
+        var depths = part.Cuts.GroupBy(c => (c.Kind, Depth: rod.Units.Print(c.Depth)))
+            .Select(g => $"{WordOf(g.Key.Kind)} {g.Key.Depth} deep{(g.Key.Kind == CutKind.Bore ? $", ø{rod.Units.Print(g.First().Shape.Bounds.Width)}" : "")}");
+        return $"Heights up from the foot, distances from the left arris of each face as looked at. {rod.Units.Print(part.Blank.Width)} square, {rod.Units.Print(part.Blank.Length)} long; "
+            + $"foot {rod.Units.Print(part.FaceSide.Frame.Origin.Z)} above the lower floor. {Sentence.Begin(string.Join("; ", depths.Distinct()))}. "
             + $"Face side {part.Faces[faceSide].Looks}, face edge {part.Faces[faceEdge].Looks}. Breaks leave out plain wood; FFL: finished floor.";
     }
 
     private static string WordOf(CutKind kind) => kind switch
     {
-        CutKind.Housing => "housings", CutKind.Mortice => "mortices", CutKind.Haunch => "haunches", CutKind.Bore => "peg holes", CutKind.Notch => "notch",
+        CutKind.Housing => "housings", CutKind.Mortice => "mortices", CutKind.Haunch => "haunches", CutKind.Bore => "peg holes", CutKind.Notch => "notch", CutKind.Split => "the half split off",
         _ => "cuts",
     };
 }

@@ -29,18 +29,18 @@ internal static class RiserSheets
         var bevelled = left.IsBevelled || right.IsBevelled;
         var top = bevelled ? lettering.OrdinateStrip(12) + part.Blank.Thickness + 9 : 1;
         return new(group.Marks,
-            $"{PartsList.NameOf(group)}, {Number.Print(group.Parts.Length, 0)} of {Number.Print(part.Blank.Length)} by {Number.Print(part.Blank.Width)} by {Number.Print(part.Blank.Thickness)}"
-            + (bevelled ? $"; {EndWords("left", left)}; {EndWords("right", right)}" : ""),
+            $"{PartsList.NameOf(group)}, {Number.Print(group.Parts.Length, 0)} of {rod.Units.Print(part.Blank.Length)} by {rod.Units.Print(part.Blank.Width)} by {rod.Units.Print(part.Blank.Thickness)}"
+            + (bevelled ? $"; {EndWords(rod.Units, "left", left)}; {EndWords(rod.Units, "right", right)}" : ""),
             [.. group.Parts.Select(p => p.Id)],
             new(part.Blank.Length, part.Blank.Width, lettering.OrdinateStrip(6), 3, top, lettering.OrdinateStrip(6)),
             place => Draw(place, part, lettering, left, right, bevelled));
     }
 
-    private static string EndWords(string side, RiserEnd end) => end switch
+    private static string EndWords(Units units, string side, RiserEnd end) => end switch
     {
         { IsBevelled: false } => $"{side} end square",
         { Depth: 0 } => $"{side} end {Number.Print(end.Bevel.Degrees, 2)}° off square, butts",
-        _ => $"{side} end {Number.Print(end.Bevel.Degrees, 2)}° off square, {Number.Print(Math.Max(0, end.Left))} left at depth {Number.Print(end.Depth)}",
+        _ => $"{side} end {Number.Print(end.Bevel.Degrees, 2)}° off square, {units.Print(Math.Max(0, end.Left))} left at depth {units.Print(end.Depth)}",
     };
 
     private static IEnumerable<Mark> Draw(Placement place, Part part, SheetLettering lettering, RiserEnd left, RiserEnd right, bool bevelled)

@@ -42,7 +42,7 @@ internal static class TaperedTreadSheets
         var figures = view.Ordinates(place, place.Map(square), start.Lettering, letters: true);
         var y = start.View.MaxY;
         foreach (var table in PiecePanel.Across(start.View.Width, start.Lettering.Words, ["Corner", "along", "up"],
-            [.. view.Corners.Select((p, i) => new[] { TreadView.Letter(i), Number.Print(p.X), Number.Print(p.Y) })]))
+            [.. view.Corners.Select((p, i) => new[] { TreadView.Letter(i), rod.Units.Print(p.X), rod.Units.Print(p.Y) })]))
         {
             var piece = table.Draw(new(start.View.MinX, y), y - start.View.MinY);
             marks.AddRange(piece.Marks);
@@ -71,15 +71,15 @@ internal static class TaperedTreadSheets
         var blank = part.Blank;
         var glue = GlueUp.Of(part, practice);
         var onNewel = rod.Stair.Kit.Joints.Any(j => j.Male == part.Id && rod.Stair.Kit.Find(j.Female).Kind == PartKind.Newel);
-        var words = $"Set out on a board {Number.Print(length, 0)} by {Number.Print(width, 0)}: nosing {Number.Print(Margin - part.Blank.Corner.Y)} up, left end {Number.Print(Margin, 0)} in. "
-            + $"Smallest board {Number.Print(blank.Length)} by {Number.Print(blank.Width)} by {Number.Print(blank.Thickness)}, grain along the nosing"
-            + (glue.Strips > 1 ? $", {glue.InWords}. " : ". ")
-            + $"Housed {Number.Print(practice.Housing)} in strings" + (onNewel ? $", {Number.Print(practice.NewelHousing)} in the newel. " : ". ")
-            + $"Riser face {Number.Print(practice.Nosing)} behind the nosing, edge rounded {Number.Print(practice.Tread / 2)}. ";
+        var words = $"Set out on a board {rod.Units.Print(length, 0)} by {rod.Units.Print(width, 0)}: nosing {rod.Units.Print(Margin - part.Blank.Corner.Y)} up, left end {rod.Units.Print(Margin, 0)} in. "
+            + $"Smallest board {rod.Units.Print(blank.Length)} by {rod.Units.Print(blank.Width)} by {rod.Units.Print(blank.Thickness)}, grain along the nosing"
+            + (glue.Strips > 1 ? $", {glue.InWords(rod.Units)}. " : ". ")
+            + $"Housed {rod.Units.Print(practice.Housing)} in strings" + (onNewel ? $", {rod.Units.Print(practice.NewelHousing)} in the newel. " : ". ")
+            + $"Riser face {rod.Units.Print(practice.Nosing)} behind the nosing, edge rounded {rod.Units.Print(practice.Tread / 2)}. ";
         if (rod.Stair.Plan.TaperedSteps.FirstOrDefault(s => s.Number == part.Step) is not { } step) return words;
         return words
-            + $"Going on the walking line {Number.Print(step.GoingChord)} straight, {Number.Print(step.GoingArc)} along it. "
-            + $"Narrow end {Number.Print(step.NarrowAlongFaces)} along the faces, {Number.Print(step.NarrowStraight)} straight, {Number.Print(step.NarrowTreadWidth)} with the nosing. "
-            + $"Wide end {Number.Print(step.Wide)}. Taper {Number.Print(step.Taper.Degrees, 2)}°.";
+            + $"Going on the walking line {rod.Units.Print(step.GoingChord)} straight, {rod.Units.Print(step.GoingArc)} along it. "
+            + $"Narrow end {rod.Units.Print(step.NarrowAlongFaces)} along the faces, {rod.Units.Print(step.NarrowStraight)} straight, {rod.Units.Print(step.NarrowTreadWidth)} with the nosing. "
+            + $"Wide end {rod.Units.Print(step.Wide)}. Taper {Number.Print(step.Taper.Degrees, 2)}°.";
     }
 }

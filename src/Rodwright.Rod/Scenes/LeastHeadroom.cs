@@ -44,8 +44,8 @@ public static class LeastHeadroom
     }
 
     private static string Words(Stair stair, Clearance least) => least.Least < 0
-        ? $"✗ {Number.Print(-least.Least, 0)} mm in {least.Under.Name}, {HeadroomWords.Step(stair.Plan, least.Step)}"
-        : $"headroom {Number.Print(least.Least, 0)} mm, {HeadroomWords.Where(stair.Plan, least)}";
+        ? $"✗ {stair.Units.With(-least.Least, 0)} in {least.Under.Name}, {HeadroomWords.Step(stair.Plan, least.Step)}"
+        : $"headroom {stair.Units.With(least.Least, 0)}, {HeadroomWords.Where(stair.Plan, least)}";
 
     /// <summary>What of the thing lies round the place: the floor's own depth, or a ceiling as a thin slab on its underside, still level.</summary>
     private static IEnumerable<Solid> Above(Stair stair, Clearance least)

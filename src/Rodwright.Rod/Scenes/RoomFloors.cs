@@ -49,7 +49,7 @@ internal static class RoomFloors
         List<Path2> passed = [.. pieces.Select(Footprint.Of), .. newels.Select(n => n.Outline), .. hooks.Select(h => view.Strings.First(s => s.Part.Id == h.Part.Id).Outline)];
         foreach (var boards in RoomSolid.Less(outline, passed, level, under)) yield return boards;
         // Top newels are notched over the trimmer; a turn's newel stands clear of it.
-        List<Path2> posts = [.. newels.Where(n => n.Part.Cuts.All(c => c.Kind != CutKind.Notch)).Select(n => n.Outline)];
+        List<Path2> posts = [.. newels.Where(n => n.Part.Cuts.All(c => c.Kind is not (CutKind.Notch or CutKind.Split))).Select(n => n.Outline)];
         var depth = hooks.Select(h => under - h.LowerEdge.Vertices[^1].At.Y).Append(Joists).Max();
         foreach (var block in RoomSolid.Less(outline, posts, under, under - depth)) yield return block;
     }

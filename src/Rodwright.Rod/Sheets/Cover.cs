@@ -31,7 +31,7 @@ public static class Cover
         flow.Paragraph(stair.Job.Title, 2 * flow.Height, bold: true);
         flow.Paragraph(CoverWords.Kind(stair));
         flow.Picture(pictures.Height, pictures.Draw);
-        flow.Heading("Main sizes, mm");
+        flow.Heading($"Main sizes, {stair.Units.Name}");
         flow.Table([("What", 5, false), ("Size", 4, false)], CoverWords.Sizes(stair));
         Findings(flow, stair);
         flow.Heading("Before you cut", 16 * flow.Height);
@@ -74,14 +74,14 @@ public static class Cover
         flow.Table([("What", 6, false), ("Found", 4, false)],
         [
             ["Joints, each on both its parts", $"{Number.Print(proof.Joints.Count(j => j.Holds), 0)} of {Number.Print(proof.Joints.Length, 0)} close"],
-            ["Worst gap in a joint", $"{Number.Print(proof.WorstGap, 3)} mm"],
+            ["Worst gap in a joint", $"{rod.Units.With(proof.WorstGap, 3)}"],
             ["Pieces in one place", proof.Clashes.IsEmpty ? "none" : Number.Print(proof.Clashes.Length, 0)],
             ["Cuts of one newel that meet", proof.NewelCuts.IsEmpty ? "none" : Number.Print(proof.NewelCuts.Length, 0)],
             ["Pieces within their boards", $"{Number.Print(proof.Blanks.Count(b => b.Holds), 0)} of {Number.Print(proof.Blanks.Length, 0)}"],
-            ["Rises against the height measured", proof.Survey.Holds ? "one length" : $"{Number.Print(proof.Survey.Risers, 3)} for {Number.Print(proof.Survey.Height, 3)}"],
+            ["Rises against the height measured", proof.Survey.Holds ? "one length" : $"{rod.Units.Print(proof.Survey.Risers, 3)} for {rod.Units.Print(proof.Survey.Height, 3)}"],
         ]);
         foreach (var joint in proof.Joints.Where(j => !j.Holds).Take(8))
-            flow.Paragraph($"{joint.Male} in {joint.Female}: gap {Number.Print(joint.Gap, 3)}, reaches {Number.Print(joint.Reached, 2)} of {Number.Print(joint.Wanted, 2)}");
+            flow.Paragraph($"{joint.Male} in {joint.Female}: gap {rod.Units.Print(joint.Gap, 3)}, reaches {rod.Units.Print(joint.Reached, 2)} of {rod.Units.Print(joint.Wanted, 2)}");
         foreach (var clash in proof.Clashes.Concat(proof.NewelCuts).Take(8)) flow.Paragraph($"{clash.First} and {clash.Second}: {clash.Where}");
     }
 

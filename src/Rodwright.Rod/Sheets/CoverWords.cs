@@ -34,20 +34,20 @@ internal static class CoverWords
     public static IEnumerable<IReadOnlyList<string>> Sizes(Stair stair)
     {
         var (plan, job) = (stair.Plan, stair.Job);
-        yield return ["Height, floor to floor", Number.Print(job.Survey.Height, 2)];
+        yield return ["Height, floor to floor", plan.Units.Print(job.Survey.Height, 2)];
         yield return ["Risers", Number.Print(plan.Risers, 0)];
-        yield return ["Rise", Number.Print(plan.Rise, 2)];
-        yield return ["Going", Number.Print(plan.Going)];
+        yield return ["Rise", plan.Units.Print(plan.Rise, 2)];
+        yield return ["Going", plan.Units.Print(plan.Going)];
         yield return ["Pitch", $"{Number.Print(plan.Pitch.Degrees, 2)}°"];
-        yield return ["Twice the rise and the going", Number.Print(2 * plan.Rise + plan.Going)];
-        yield return ["Width over strings", Number.Print(job.Width)];
-        yield return ["Clear width", Number.Print(plan.ClearWidth)];
+        yield return ["Twice the rise and the going", plan.Units.Print(2 * plan.Rise + plan.Going)];
+        yield return ["Width over strings", plan.Units.Print(job.Width)];
+        yield return ["Clear width", plan.Units.Print(plan.ClearWidth)];
         foreach (var turn in plan.Turns)
-            yield return [$"First and last riser of {TurnWords.The(plan, turn)}, outside the newel's centre", $"{Number.Print(turn.FirstRiser)} and {Number.Print(turn.LastRiser)}"];
+            yield return [$"First and last riser of {TurnWords.The(plan, turn)}, outside the newel's centre", $"{plan.Units.Print(turn.FirstRiser)} and {plan.Units.Print(turn.LastRiser)}"];
         if (plan.TaperedSteps.ToList() is { Count: > 0 } steps)
         {
-            yield return ["Least tapered going, straight across", Number.Print(steps.Min(s => s.GoingChord))];
-            yield return ["Least narrow end, along the faces", Number.Print(steps.Min(s => s.NarrowAlongFaces))];
+            yield return ["Least tapered going, straight across", plan.Units.Print(steps.Min(s => s.GoingChord))];
+            yield return ["Least narrow end, along the faces", plan.Units.Print(steps.Min(s => s.NarrowAlongFaces))];
         }
         if (job.ModelScale != 1) yield return ["Model scale", $"1:{Number.Print(1 / job.ModelScale, 2)}"];
         yield return ["Regulation", stair.Regulation.Title];

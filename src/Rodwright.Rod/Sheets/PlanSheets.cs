@@ -89,11 +89,11 @@ public static class PlanSheets
     private static IEnumerable<string> Notes(Stair stair)
     {
         var (plan, job) = (stair.Plan, stair.Job);
-        yield return $"{Number.Print(plan.Risers, 0)} risers of {Number.Print(plan.Rise, 2)}. Going {Number.Print(plan.Going)}, pitch {Number.Print(plan.Pitch.Degrees, 2)}°";
-        yield return $"Width over strings {Number.Print(job.Width)}, clear {Number.Print(plan.ClearWidth)}";
+        yield return $"{Number.Print(plan.Risers, 0)} risers of {plan.Units.Print(plan.Rise, 2)}. Going {plan.Units.Print(plan.Going)}, pitch {Number.Print(plan.Pitch.Degrees, 2)}°";
+        yield return $"Width over strings {plan.Units.Print(job.Width)}, clear {plan.Units.Print(plan.ClearWidth)}";
         foreach (var turn in plan.Turns)
-            yield return $"First riser of {TurnWords.The(plan, turn)} {Number.Print(turn.FirstRiser)} outside the newel's centre, last {Number.Print(turn.LastRiser)}: {turn.DecidedBy}";
-        yield return $"Walking line {Number.Print(plan.WalkingRadius - plan.InnerThickness / 2)} from the inner string's face";
-        yield return $"Nosing {Number.Print(job.Practice.Nosing)}. All ordinates to riser faces";
+            yield return $"First riser of {TurnWords.The(plan, turn)} {plan.Units.Print(turn.FirstRiser)} outside the newel's centre, last {plan.Units.Print(turn.LastRiser)}: {turn.DecidedBy}";
+        yield return $"Walking line {plan.Units.Print(plan.WalkingRadius - plan.InnerThickness / 2)} from the inner string's face";
+        yield return $"Nosing {plan.Units.Print(job.Practice.Nosing)}. All ordinates to riser faces";
     }
 }

@@ -21,7 +21,7 @@ public static class RodSheets
     {
         if (Strings(rod) is not { } strings) return [];
         var plan = new PlanView(rod.Stair);
-        foreach (var scale in SheetScales.From(rod.Style.Scale).Where(s => s.Ratio <= SmallestUseful || s == rod.Style.Scale))
+        foreach (var scale in SheetScales.From(rod.Style.Scale, rod.Units).Where(s => s.Ratio <= SmallestUseful || s == rod.Style.Scale))
             if (At(rod, strings, plan, scale) is { } laid) return [Draw(strings, plan, laid.Start, laid.Strings, laid.Plan)];
         return [];
     }
@@ -31,7 +31,7 @@ public static class RodSheets
     {
         if (Strings(rod) is not { } strings) return null;
         var plan = new PlanView(rod.Stair);
-        return Scale.Usual.FirstOrDefault(scale => At(rod, strings, plan, scale) is not null);
+        return Scale.UsualIn(rod.Units).FirstOrDefault(scale => At(rod, strings, plan, scale) is not null);
     }
 
     /// <summary>The wall strings; in a stair without any, its first newel string.</summary>

@@ -57,7 +57,7 @@ public static class RoomSheets
         var marks = new List<Mark>();
         var placer = new LabelPlacer(room);
         placer.Avoid(drawn);
-        if (view.Report.Headroom?.Least is { } least) Say($"least headroom {Number.Print(least.Least, 0)} under {least.Under.Name}", least.At, 3);
+        if (view.Report.Headroom?.Least is { } least) Say($"least headroom {view.Stair.Units.Print(least.Least, 0)} under {least.Under.Name}", least.At, 3);
         foreach (var wall in view.Walls)
         {
             Say(wall.Name, wall.At(wall.Length / 2), 1.5);
@@ -73,7 +73,7 @@ public static class RoomSheets
         }
         if (view.Well is { } well) Say("edge of the well", Free(view, well), 1.5);
         foreach (var above in view.Report.Headroom?.Above ?? [])
-            if (view.Contour(above, view.Report.HeadroomWanted ?? 2000, view.Bounds) is { } contour) Say($"{above.Name} {Number.Print(view.Report.HeadroomWanted ?? 2000, 0)} high", contour.A.Towards(contour.B, 0.3), 1.5);
+            if (view.Contour(above, view.Report.HeadroomWanted ?? 2000, view.Bounds) is { } contour) Say($"{above.Name} {view.Stair.Units.Print(view.Report.HeadroomWanted ?? 2000, 0)} high", contour.A.Towards(contour.B, 0.3), 1.5);
         Say("up", view.Stair.Plan.Riser(1).Walking, 2);
         return marks;
 
@@ -90,15 +90,15 @@ public static class RoomSheets
     private static IEnumerable<string> Notes(RoomView view)
     {
         var (survey, report) = (view.Stair.Job.Survey, view.Report);
-        yield return $"Height {Number.Print(survey.Height)}: {Several(survey.FloorToFloor)} measured, {Number.Print(survey.UpperFinish)} to come above, {Number.Print(survey.LowerFinish)} below";
-        if (view.Frame.From is { } from) yield return $"First riser {Number.Print(from)} from the beginning of {view.Walls[survey.Place.Wall - 1].Name}";
+        yield return $"Height {view.Stair.Units.Print(survey.Height)}: {Several(view.Stair.Units, survey.FloorToFloor)} measured, {view.Stair.Units.Print(survey.UpperFinish)} to come above, {view.Stair.Units.Print(survey.LowerFinish)} below";
+        if (view.Frame.From is { } from) yield return $"First riser {view.Stair.Units.Print(from)} from the beginning of {view.Walls[survey.Place.Wall - 1].Name}";
         if (survey.Well is { } well)
-            yield return (well.IsRectangle ? $"Well {Number.Print(well.Length.Mean)} × {Number.Print(well.Width.Mean)}" : $"Well of {Number.Print(well.Corners.Count, 0)} corners") + $", trimmer {Number.Print(well.Trimmer.Mean)} deep";
-        foreach (var found in report.Headroom?.Under ?? []) yield return $"Headroom {Number.Print(found.Least, 0)}, {Stairs.Headroom.HeadroomWords.Where(view.Stair.Plan, found)}";
-        foreach (var edge in report.WellLonger) yield return $"For {Number.Print(report.HeadroomWanted ?? 0, 0)}: well {Number.Print(edge.By)} longer {Stairs.Headroom.HeadroomWords.Towards(view.Stair.Plan, edge)}";
-        foreach (var gap in report.Scribing) yield return $"{gap.String} to {gap.Name}: gap up to {Number.Print(gap.Widest)} at {Number.Print(gap.S, 0)} along, {Number.Print(gap.Z, 0)} up";
+            yield return (well.IsRectangle ? $"Well {view.Stair.Units.Print(well.Length.Mean)} × {view.Stair.Units.Print(well.Width.Mean)}" : $"Well of {Number.Print(well.Corners.Count, 0)} corners") + $", trimmer {view.Stair.Units.Print(well.Trimmer.Mean)} deep";
+        foreach (var found in report.Headroom?.Under ?? []) yield return $"Headroom {view.Stair.Units.Print(found.Least, 0)}, {Stairs.Headroom.HeadroomWords.Where(view.Stair.Plan, found)}";
+        foreach (var edge in report.WellLonger) yield return $"For {view.Stair.Units.Print(report.HeadroomWanted ?? 0, 0)}: well {view.Stair.Units.Print(edge.By)} longer {Stairs.Headroom.HeadroomWords.Towards(view.Stair.Plan, edge)}";
+        foreach (var gap in report.Scribing) yield return $"{gap.String} to {gap.Name}: gap up to {view.Stair.Units.Print(gap.Widest)} at {view.Stair.Units.Print(gap.S, 0)} along, {view.Stair.Units.Print(gap.Z, 0)} up";
         foreach (var certain in report.Certainty(view.Stair.Kit).Where(c => c.Verdict != CutVerdict.Safe && c.Limit.Length > 0)) yield return Sentence.Begin($"{certain.What}: {certain.Words}");
     }
 
-    private static string Several(IEnumerable<double> readings) => string.Join(", ", readings.Select(r => Number.Print(r)));
+    private static string Several(Units units, IEnumerable<double> readings) => string.Join(", ", readings.Select(r => units.Print(r)));
 }

@@ -40,7 +40,7 @@ public static class SectionSheets
         if (view.Least is not { } least || least.High - least.Low < 1) return marks;
         var (from, to) = (place.Map(new Point2(least.S, least.Low)), place.Map(new Point2(least.S, least.High)));
         if (to.Y > box.MaxY) return marks;
-        marks.AddRange(ChainDimension.Between(from, to, 0, Math.Round(least.High - least.Low), lettering.Dimensions).Select(m => m is TextMark text ? text with { Knockout = true } : m));
+        marks.AddRange(ChainDimension.Between(from, to, 0, least.High - least.Low, lettering.Dimensions with { Decimals = 0 }).Select(m => m is TextMark text ? text with { Knockout = true } : m));
         return marks;
     }
 
@@ -76,8 +76,8 @@ public static class SectionSheets
 
     private static IEnumerable<string> Notes(SectionView view)
     {
-        if (view.Least is { } least) yield return $"Least headroom on the walking line {Number.Print(least.High - least.Low, 0)}, plumb above the pitch line";
-        foreach (var found in view.Headroom?.Under ?? []) yield return $"Over the whole width: {Number.Print(found.Least, 0)}, {HeadroomWords.Where(view.Stair.Plan, found)}";
+        if (view.Least is { } least) yield return $"Least headroom on the walking line {view.Stair.Units.Print(least.High - least.Low, 0)}, plumb above the pitch line";
+        foreach (var found in view.Headroom?.Under ?? []) yield return $"Over the whole width: {view.Stair.Units.Print(found.Least, 0)}, {HeadroomWords.Where(view.Stair.Plan, found)}";
         yield return "Stations run along the walking line from the first riser's face; heights from the lower finished floor";
     }
 

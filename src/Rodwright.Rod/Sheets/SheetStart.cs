@@ -20,7 +20,7 @@ public sealed record SheetStart
     {
         Empty = empty;
         Need = need;
-        Lettering = SheetLettering.For(empty.Paper);
+        Lettering = SheetLettering.For(empty.Paper, empty.Units);
         var frame = empty.Frame;
         var block = TitleBlock.BoxOf(empty.Paper);
         var bars = empty.Reserved.Skip(1).Select(b => (Box2?)b).FirstOrDefault();
@@ -71,7 +71,7 @@ public sealed record SheetStart
     public static SheetStart For(RodJob rod, SheetWords words, Func<SheetLettering, ViewNeed> need, bool finer = false)
     {
         SheetStart? last = null;
-        foreach (var scale in finer ? SheetScales.RoomFrom(rod.Style.Scale) : SheetScales.From(rod.Style.Scale))
+        foreach (var scale in finer ? SheetScales.RoomFrom(rod.Style.Scale, rod.Units) : SheetScales.From(rod.Style.Scale, rod.Units))
         {
             last = At(rod, words, need, scale);
             if (last.Fits) return last;
@@ -102,7 +102,7 @@ public sealed record SheetStart
                 yield return stock.PageFor(height, stock.Width);
                 yield break;
             }
-            var wanted = need(SheetLettering.For(stock.PageFor(stock.Width, stock.Width)));
+            var wanted = need(SheetLettering.For(stock.PageFor(stock.Width, stock.Width), rod.Units));
             const double margins = SheetFrame.FilingEdge + SheetFrame.Margin + 2 * Breath;
             yield return stock.PageFor(Math.Max(wanted.Width * scale.Factor + wanted.Left + wanted.Right + margins, 460), stock.Width);
         }
@@ -110,9 +110,9 @@ public sealed record SheetStart
         SheetStart On(PaperSize page) => new(
             new Sheet
             {
-                Name = words.Name, Title = words.Title, Paper = page, Scale = scale, Marks = [], TrueSize = scale.IsFull, Block = BlockFor(rod, words),
+                Name = words.Name, Title = words.Title, Units = rod.Units, Paper = page, Scale = scale, Marks = [], TrueSize = scale.IsFull, Block = BlockFor(rod, words),
             },
-            need(SheetLettering.For(page)));
+            need(SheetLettering.For(page, rod.Units)));
     }
 
     /// <summary>Begins a sheet of words and tables: the stock's own page, no true size.</summary>
@@ -124,7 +124,7 @@ public sealed record SheetStart
         var stock = rod.Style.Paper;
         var page = stock.PageFor(stock.Height is null ? 460 : stock.Width, stock.Height ?? stock.Width);
         return new(
-            new Sheet { Name = words.Name, Title = words.Title, Paper = page, Scale = scale, HasScale = false, Marks = [], Block = BlockFor(rod, words) }, new(0, 0));
+            new Sheet { Name = words.Name, Title = words.Title, Units = rod.Units, Paper = page, Scale = scale, HasScale = false, Marks = [], Block = BlockFor(rod, words) }, new(0, 0));
     }
 
     /// <summary>Sets a box of timber in the middle of the view, its strips for figures kept free.</summary>
@@ -146,7 +146,7 @@ public sealed record SheetStart
             Date = rod.Style.Date,
             Revision = rod.Style.Revision,
             Hand = HandWords(job),
-            Note = string.Join(". ", new[] { ModelWords(job), words.Note }.Where(n => n.Length > 0)),
+            Note = string.Join(". ", new[] { ModelWords(job), words.Note, rod.Units.IsInches ? "Each figure to its own nearest 1/16\"" : "" }.Where(n => n.Length > 0)),
         };
     }
 

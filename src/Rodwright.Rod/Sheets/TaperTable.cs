@@ -27,9 +27,9 @@ public static class TaperTable
             Mm(s.NarrowAlongFaces), Mm(s.NarrowStraight), Mm(s.NarrowTreadWidth), Mm(s.Wide), Number.Fixed(Math.Abs(s.Taper.Degrees), 2) + "°",
         ]), height);
 
-        TableColumn Column(string title, double width) => new(title, width * k, HorizontalAnchor.End);
+        TableColumn Column(string title, double width) => new(title, (plan.Units.IsInches && title != "Step" ? Math.Max(width, 17.5) : width) * k, HorizontalAnchor.End);
 
-        static string Mm(double value) => Number.Fixed(value, 1);
+        string Mm(double value) => plan.Units.Fixed(value, 1);
     }
 
     /// <summary>The table drawn whole into a box, in the largest lettering that lets it fit; what it measures and its width. Nothing where it fits in none.</summary>

@@ -14,29 +14,26 @@ namespace Rodwright.Rod.Stages;
 public sealed record Instruction(ImmutableArray<Measure> Measures, string Act, string Why, string Source = "", bool Proves = false)
 {
     /// <summary>What to do, in sentences.</summary>
-    public string What => Proves ? $"{Sentence.Begin(Act)}. To prove it, {Marked}." : $"{Sentence.Begin(Marked)}. {Sentence.Begin(Act)}.";
+    public string What(Units units) => Proves ? $"{Sentence.Begin(Act)}. To prove it, {Marked(units)}." : $"{Sentence.Begin(Marked(units))}. {Sentence.Begin(Act)}.";
 
     /// <summary>Why, with its source in brackets.</summary>
     public string Reason => Source.Length == 0 ? $"{Sentence.Begin(Why)}." : $"{Sentence.Begin(Why)} ({Source}).";
 
     /// <summary>The measures in words; those from one datum and one way are told together, each with its label.</summary>
-    private string Marked
+    private string Marked(Units units)
     {
-        get
+        var words = new StringBuilder();
+        for (var i = 0; i < Measures.Length;)
         {
-            var words = new StringBuilder();
-            for (var i = 0; i < Measures.Length;)
-            {
-                var first = Measures[i];
-                var like = Measures.Skip(i).TakeWhile(m => m.Datum == first.Datum && m.Way == first.Way).ToList();
-                var labelled = Measures.Count(m => m.Datum == first.Datum) > 1;
-                if (i > 0) words.Append("; ");
-                words.Append(i == 0 || Measures[i - 1].Datum != first.Datum ? $"from {first.Datum} measure " : "and ");
-                words.AppendJoin(" and ", like.Select(m => labelled ? $"{Number.Print(m.Distance)} ({m.Label})" : Number.Print(m.Distance)));
-                words.Append(' ').Append(first.Way);
-                i += like.Count;
-            }
-            return words.ToString();
+            var first = Measures[i];
+            var like = Measures.Skip(i).TakeWhile(m => m.Datum == first.Datum && m.Way == first.Way).ToList();
+            var labelled = Measures.Count(m => m.Datum == first.Datum) > 1;
+            if (i > 0) words.Append("; ");
+            words.Append(i == 0 || Measures[i - 1].Datum != first.Datum ? $"from {first.Datum} measure " : "and ");
+            words.AppendJoin(" and ", like.Select(m => labelled ? $"{units.Print(m.Distance)} ({m.Label})" : units.Print(m.Distance)));
+            words.Append(' ').Append(first.Way);
+            i += like.Count;
         }
+        return words.ToString();
     }
 }

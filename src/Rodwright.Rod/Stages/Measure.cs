@@ -11,8 +11,8 @@ namespace Rodwright.Rod.Stages;
 public sealed record Measure(string Datum, double Distance, string Way, string Label, bool Back = false)
 {
     /// <summary>The distance as it stands in a table.</summary>
-    public string Figure => Number.Print(Back ? -Distance : Distance);
+    public string Figure(Units units) => units.Print(Back ? -Distance : Distance);
 
     /// <summary>"from the wall's face measure 32 to the left".</summary>
-    public string Words => $"from {Datum} measure {Number.Print(Distance)} {Way}";
+    public string Words(Units units) => $"from {Datum} measure {units.Print(Distance)} {Way}";
 }

@@ -22,12 +22,12 @@ internal static class NewelStages
         {
             var face = part.Faces[i];
             faces.LinedIn($"face-{face.Looks}", $"face {face.Looks}", part.Id, [face.Outline], How(
-                $"plane the newel square and letter this face {face.Looks}; foot at the {(i == 0 ? "left, face side to you" : "left")}", $"the faces are laid out side by side in the order S, E, N, W the newel is turned; it is {N(part.Blank.Length)} long", Published.FourFaces,
+                $"plane the newel square and letter this face {face.Looks}; foot at the {(i == 0 ? "left, face side to you" : "left")}", $"the faces are laid out side by side in the order S, E, N, W the newel is turned; it is {stair.Units.Print(part.Blank.Length)} long", Published.FourFaces,
                 new Measure("its left arris", side, "across to the other arris", "across"), new Measure("the foot", part.Blank.Length, "up to the head", "length")),
-                new("faces", "faces", $"plane the newel square, {N(side)} by {N(side)}, and cut it {N(part.Blank.Length)} long; letter its faces S, E, N, W, turning it the same way each time", $"each face is set out by itself, and every mark squared round from the arris ({Published.FourFaces})"), i);
+                new("faces", "faces", $"plane the newel square, {stair.Units.Print(side)} by {stair.Units.Print(side)}, and cut it {stair.Units.Print(part.Blank.Length)} long; letter its faces S, E, N, W, turning it the same way each time", $"each face is set out by itself, and every mark squared round from the arris ({Published.FourFaces})"), i);
             centres.Faint($"centre-{face.Looks}", $"centre of face {face.Looks}", part.Id, [Path2.Polyline(new Point2(side / 2, 0), new Point2(side / 2, part.Blank.Length))], How(
-                "gauge the centre line", $"half of {N(side)}; the string's centre line meets the newel here", "", new Measure("the left arris", side / 2, "across", "across")),
-                new("centres", "centre lines", $"set the gauge to {N(side / 2)} and run the centre line down every face", $"half of {N(side)}; strings' and risers' places are proved against it"), i);
+                "gauge the centre line", $"half of {stair.Units.Print(side)}; the string's centre line meets the newel here", "", new Measure("the left arris", side / 2, "across", "across")),
+                new("centres", "centre lines", $"set the gauge to {stair.Units.Print(side / 2)} and run the centre line down every face", $"half of {stair.Units.Print(side)}; strings' and risers' places are proved against it"), i);
         }
         return [.. faces.Done(), .. centres.Done(), .. Heights(part, stair, Draft("heights", "heights")), .. Cuts(part, stair, Draft("housings", "housings"), false), .. Cuts(part, stair, Draft("mortices", part.Cuts.Any(c => c.Kind == CutKind.Notch) ? "mortices, pegs and notch" : "mortices and pegs"), true)];
     }
@@ -37,7 +37,7 @@ internal static class NewelStages
         var foot = part.FaceSide.Frame.Origin.Z;
         var once = new Telling("heights", "pieces",
             "from the foot measure each height of the table up the arris, and square it across the face it is for",
-            $"heights count from the foot, which is {(Math.Abs(foot) < 0.05 ? "on the lower floor" : foot > 0 ? $"{N(foot)} above the lower floor" : $"{N(-foot)} below it")}: a tread's level line is k × {Number.Print(stair.Plan.Rise, 2)}{(Math.Abs(foot) < 0.05 ? "" : foot > 0 ? $" − {N(foot)}" : $" + {N(-foot)}")}");
+            $"heights count from the foot, which is {(Math.Abs(foot) < 0.05 ? "on the lower floor" : foot > 0 ? $"{stair.Units.Print(foot)} above the lower floor" : $"{stair.Units.Print(-foot)} below it")}: a tread's level line is k × {stair.Units.Print(stair.Plan.Rise, 2)}{(Math.Abs(foot) < 0.05 ? "" : foot > 0 ? $" − {stair.Units.Print(foot)}" : $" + {stair.Units.Print(-foot)}")}");
         foreach (var cut in part.Cuts.Where(c => c.Kind is CutKind.Housing or CutKind.Mortice))
         {
             var box = cut.Filled.Bounds;
@@ -62,20 +62,21 @@ internal static class NewelStages
             Measure bottom = new("the foot", box.MinY, "up", "bottom"), top = new("the foot", box.MaxY, "up", "top");
             var how = cut.Kind switch
             {
-                CutKind.Housing => How($"line in the housing of {name}, {N(cut.Depth)} deep{note}", $"no wedge can be driven here: it is as long and deep as the end it takes, glued and screwed; {N(practice.NewelHousing)} deep in newels", Published.SlantedEnds, across, on, bottom, top),
-                CutKind.Mortice => How($"line in the mortice for {name} and cross it; {N(cut.Depth)} deep", $"the tenon's length and {N(practice.Tenon.MorticeClearance)} clear at its end; bare-faced, so it stands to the side away from the steps", Published.Thirds, across, on, bottom, top),
-                CutKind.Haunch => How($"line in the haunch between the mortices, {N(cut.Depth)} deep", "it holds the string between its two tenons from twisting", Published.Thirds, across, on, bottom, top),
-                CutKind.Bore => How($"mark the peg's centre and bore {N(practice.Tenon.Peg)}, {N(cut.Depth)} deep", $"through the tenon, whose hole is {N(practice.Tenon.Draw)} nearer the shoulder", Published.DrawBore, new Measure(arris, box.Centre.X, "across", "across"), new Measure("the foot", box.Centre.Y, "up", "up")),
-                _ => How($"line in the notch {cut.Note}, {N(cut.Depth)} deep, and hatch the waste", $"half the newel less riser and packing: {N(practice.Newel)} / 2 − {N(practice.Riser)} − {N(practice.Packing)} = {N(cut.Depth)}", "", top),
+                CutKind.Housing => How($"line in the housing of {name}, {stair.Units.Print(cut.Depth)} deep{note}", $"no wedge can be driven here: it is as long and deep as the end it takes, glued and screwed; {stair.Units.Print(practice.NewelHousing)} deep in newels", Published.SlantedEnds, across, on, bottom, top),
+                CutKind.Mortice => How($"line in the mortice for {name} and cross it; {stair.Units.Print(cut.Depth)} deep", $"the tenon's length and {stair.Units.Print(practice.Tenon.MorticeClearance)} clear at its end; bare-faced, so it stands to the side away from the steps", Published.Thirds, across, on, bottom, top),
+                CutKind.Haunch => How($"line in the haunch between the mortices, {stair.Units.Print(cut.Depth)} deep", "it holds the string between its two tenons from twisting", Published.Thirds, across, on, bottom, top),
+                CutKind.Bore => How($"mark the peg's centre and bore {stair.Units.Print(practice.Tenon.Peg)}, {stair.Units.Print(cut.Depth)} deep", $"through the tenon, whose hole is {stair.Units.Print(practice.Tenon.Draw)} nearer the shoulder", Published.DrawBore, new Measure(arris, box.Centre.X, "across", "across"), new Measure("the foot", box.Centre.Y, "up", "up")),
+                CutKind.Split => How($"hatch this face and half of those beside it: the half {cut.Note}", $"half the newel: {stair.Units.Print(practice.Newel)} / 2 = {stair.Units.Print(cut.Depth)}", "", top),
+                _ => How($"line in the notch {cut.Note}, {stair.Units.Print(cut.Depth)} deep, and hatch the waste", $"half the newel less riser and packing: {stair.Units.Print(practice.Newel)} / 2 − {stair.Units.Print(practice.Riser)} − {stair.Units.Print(practice.Packing)} = {stair.Units.Print(cut.Depth)}", "", top),
             };
             var once = new Telling($"{cut.Kind}", Plural(cut), Common(cut), $"{how.Why}{(how.Source.Length > 0 ? $" ({how.Source})" : "")}");
-            draft.LinedIn(cut.Id, cut.Kind == CutKind.Notch ? $"{looks}: notch" : $"{looks}: {Kind(cut)} {name}", ThingId.Of(part, cut), [cut.Shape], how, cut.Kind == CutKind.Notch ? null : once, cut.Face);
+            draft.LinedIn(cut.Id, cut.Kind == CutKind.Split ? $"{looks}: half split off" : cut.Kind == CutKind.Notch ? $"{looks}: notch" : $"{looks}: {Kind(cut)} {name}", ThingId.Of(part, cut), [cut.Shape], how, cut.Kind is CutKind.Notch or CutKind.Split ? null : once, cut.Face);
         }
         return draft.Done();
 
         string Common(Cut cut) => cut.Kind == CutKind.Bore
-            ? $"from the left arris of the face named measure across, and from the foot up; bore {N(practice.Tenon.Peg)}, {N(cut.Depth)} deep"
-            : $"on the face named (S, E, N, W) measure across from its left arris, and up from the foot; line in the {Kind(cut)}, {N(cut.Depth)} deep{(cut.Kind == CutKind.Mortice ? ", and cross it" : "")}";
+            ? $"from the left arris of the face named measure across, and from the foot up; bore {stair.Units.Print(practice.Tenon.Peg)}, {stair.Units.Print(cut.Depth)} deep"
+            : $"on the face named (S, E, N, W) measure across from its left arris, and up from the foot; line in the {Kind(cut)}, {stair.Units.Print(cut.Depth)} deep{(cut.Kind == CutKind.Mortice ? ", and cross it" : "")}";
     }
 
     private static string Kind(Cut cut) => cut.Kind switch { CutKind.Housing => "housing", CutKind.Mortice => "mortice", CutKind.Haunch => "haunch", CutKind.Bore => "peg", _ => "notch" };

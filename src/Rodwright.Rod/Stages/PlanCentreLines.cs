@@ -72,14 +72,14 @@ internal static class PlanCentreLines
         {
             var across = plan.ClearWidth + own / 2;
             var act = plan.Turns.IsEmpty ? "draw the newel string's centre line" : $"draw the centre line{which} {name}{(flight.Index == 0 ? "" : plan.Turns[flight.Index - 1].Site.Quarters == 2 ? ", parallel to the flight before it" : ", square to the flight before it")}";
-            return How(act, $"clear width and half the string: {N(plan.ClearWidth)} + {N(own)} / 2 = {N(across)}", "",
+            return How(act, $"clear width and half the string: {plan.Units.Print(plan.ClearWidth)} + {plan.Units.Print(own)} / 2 = {plan.Units.Print(across)}", "",
                 new Measure(flight.Index == 0 ? inner ? "the wall string's face" : "the inner wall string's face" : $"the {TurnWords.Flight(plan, flight.Index)}'s wall string's face", across, way, "across"));
         }
         // The first centre line of a stair without walls is the datum of the whole rod.
         if (inner && flight.Index == 0)
             return How("draw the string's centre line along the rod; everything else is measured from it", "it leaves half a newel, and as much again, beside it", "", new Measure("the edge of the rod", newel, words.Climbing(-1 * toInner), "from the edge"));
         var whole = own / 2 + plan.ClearWidth + other / 2;
-        return How(plan.Turns.IsEmpty ? "draw the other string's centre line" : $"draw the centre line{which} {name}", $"clear width and half of each string: {N(own)} / 2 + {N(plan.ClearWidth)} + {N(other)} / 2", "",
+        return How(plan.Turns.IsEmpty ? "draw the other string's centre line" : $"draw the centre line{which} {name}", $"clear width and half of each string: {plan.Units.Print(own)} / 2 + {plan.Units.Print(plan.ClearWidth)} + {plan.Units.Print(other)} / 2", "",
             new Measure(flight.Index == 0 ? "the first centre line" : "the centre line or the string across the flight", whole, way, "across"));
     }
 }

@@ -35,9 +35,9 @@ internal static class PlanGround
     }
 
     private static Instruction Straight(StairPlan plan, PlanWords words, Path2 wall) => words.HasOuterWall
-        ? How("draw the wall's face along the edge of the rod and mark the first and the last riser's places on it", $"{K(plan.Risers - 1)} goings of {N(plan.Going)}: {K(plan.Risers - 1)} × {N(plan.Going)} = {N(wall.Length)}", "",
+        ? How("draw the wall's face along the edge of the rod and mark the first and the last riser's places on it", $"{K(plan.Risers - 1)} goings of {plan.Units.Print(plan.Going)}: {K(plan.Risers - 1)} × {plan.Units.Print(plan.Going)} = {plan.Units.Print(wall.Length)}", "",
             new Measure("the first riser's mark", wall.Length, "up the page to the last riser's", "length"))
-        : How("draw the wall's face, and mark the first riser's place at its foot", $"all goings: {K(plan.Risers - 1)} × {N(plan.Going)} = {N(wall.Length)}", "",
+        : How("draw the wall's face, and mark the first riser's place at its foot", $"all goings: {K(plan.Risers - 1)} × {plan.Units.Print(plan.Going)} = {plan.Units.Print(wall.Length)}", "",
             new Measure("the first riser's mark", wall.Length, "up the page", "length"));
 
     /// <summary>The first wall of a stair that turns, where it has no corner.</summary>
@@ -66,10 +66,11 @@ internal static class PlanGround
             measures.Add(new(corners == 1 ? "the same corner" : name, points[k].DistanceTo(points[k + 1]),
                 $"{words.Climbing((points[k + 1] - points[k]).Unit)}, {(k < corners ? $"to {Name(points[k + 1])}" : End())}", corners == 1 ? "second wall" : $"wall {K(k + 1)}"));
         }
-        var act = corners == 1 ? "draw both walls' faces, square to one another; prove the corner with 600 on one, 800 on the other and 1000 across"
-            : "draw the walls' faces, each square to the one before it; prove every corner with 600 on one, 800 on the other and 1000 across";
+        var square = plan.Units.IsInches ? "3 feet on one, 4 feet on the other and 5 feet across" : "600 on one, 800 on the other and 1000 across";
+        var act = corners == 1 ? $"draw both walls' faces, square to one another; prove the corner with {square}"
+            : $"draw the walls' faces, each square to the one before it; prove every corner with {square}";
         var why = "the stair is made square; the gap to a wall out of square is scribed on site. Everything in the turn is measured from " + (corners == 1 ? "this corner" : "these corners");
-        if (index > 0) why += $"; across the stair it stands {N(view.Stair.Job.Width)} from the wall over there";
+        if (index > 0) why += $"; across the stair it stands {plan.Units.Print(view.Stair.Job.Width)} from the wall over there";
         return How(act, why, "", [.. measures]);
 
         string Name(Point2 corner) => "the " + TurnPlaces.CornerName(plan, corner);
@@ -112,11 +113,11 @@ internal static class PlanGround
             var away = site.Inner == view.OuterSide > 0 ? edge.Along.Right : edge.Along.Left;
             var way = words.Climbing(away);
             draft.Faint($"{site.Id}-face", $"face of the {site.Name}", site.Id, [Path2.Polyline(edge.From, edge.To)], How(
-                "draw the string's face parallel to the wall", $"the string is {N(site.Thickness)} thick, and stands against the wall", "",
+                "draw the string's face parallel to the wall", $"the string is {plan.Units.Print(site.Thickness)} thick, and stands against the wall", "",
                 new Measure("the wall's face", site.Thickness, way, "thickness")));
             draft.LinedIn($"{site.Id}-outline", site.Name, site.Id, [part.Outline], How(
                 "line in the string; leave its ends to run on until it is set out in development",
-                $"between the strings' faces there is {N(plan.ClearWidth)} clear: {N(view.Stair.Job.Width)} − {N(plan.OuterThickness)} − {N(plan.InnerThickness)}", "",
+                $"between the strings' faces there is {plan.Units.Print(plan.ClearWidth)} clear: {plan.Units.Print(view.Stair.Job.Width)} − {plan.Units.Print(plan.OuterThickness)} − {plan.Units.Print(plan.InnerThickness)}", "",
                 new Measure("the string's face", site.Thickness, $"{words.Climbing(-1 * away)}, back to the wall", "thickness")));
         }
         return draft.Done();

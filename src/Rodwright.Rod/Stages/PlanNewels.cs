@@ -29,7 +29,7 @@ internal static class PlanNewels
             var outline = view.Strings.First(s => s.Part.Id == site.Id).Outline;
             var between = site.Lower.Kind == StringEndKind.Newel && site.Upper.Kind == StringEndKind.Newel;
             draft.LinedIn(site.Id, site.Name, site.Id, [outline], How(
-                $"line in both faces of the {site.Name} {(between ? "between its newels" : "from its newel to the corner")}", $"the string's centre line runs {Through(plan, site)}: half of {N(site.Thickness)} either side", "",
+                $"line in both faces of the {site.Name} {(between ? "between its newels" : "from its newel to the corner")}", $"the string's centre line runs {Through(plan, site)}: half of {plan.Units.Print(site.Thickness)} either side", "",
                 new Measure("the string's centre line", site.Thickness / 2, "to either side", "half thickness")));
         }
         return draft.Done();
@@ -101,13 +101,13 @@ internal static class PlanNewels
         var face = $"the {(rounded ? "second" : bottom ? "first" : "last")} riser's face lies on this newel's centre{(rounded ? ", which stands back behind the rounded end of the bottom step" : "")}";
         if (plan.Turns.IsEmpty) return face;
         var (e, n) = bottom ? (plan.Turns[0].FirstRiser, plan.Flights[0].Goings - (rounded ? 1 : 0)) : (plan.Turns[^1].LastRiser, plan.Flights[^1].Goings);
-        return $"{face}: {N(e)} + {K(n)} × {N(plan.Going)} = {N(e + n * plan.Going)}";
+        return $"{face}: {plan.Units.Print(e)} + {K(n)} × {plan.Units.Print(plan.Going)} = {plan.Units.Print(e + n * plan.Going)}";
     }
 
     /// <summary>From newel to newel along a flight between two turns.</summary>
     private static string Run(StairPlan plan, TurnPlan turn)
     {
         var (a, n, b) = (plan.Turns[turn.Index - 1].LastRiser, plan.Flights[turn.Index].Goings, turn.FirstRiser);
-        return $"along the flight {N(a)} + {K(n)} × {N(plan.Going)} + {N(b)} = {N(a + n * plan.Going + b)}";
+        return $"along the flight {plan.Units.Print(a)} + {K(n)} × {plan.Units.Print(plan.Going)} + {plan.Units.Print(b)} = {plan.Units.Print(a + n * plan.Going + b)}";
     }
 }

@@ -13,8 +13,8 @@ internal static class PlanNosings
         var draft = new StageDraft("plan-nosings", Bench.Plan, PlanGround.Subject, "Plan: nosings, broken lines");
         var once = new Telling(
             "nosings", "nosings",
-            $"from every riser's face, {K(1)} to {K(view.Stair.Plan.Risers)}, measure {N(practice.Nosing)} down the stair at both ends; draw the nosing's edge as a broken line",
-            $"the nosing is parallel to its own riser, {N(practice.Nosing)} in front of it, tapered steps too ({Published.Nosing})");
+            $"from every riser's face, {K(1)} to {K(view.Stair.Plan.Risers)}, measure {view.Stair.Units.Print(practice.Nosing)} down the stair at both ends; draw the nosing's edge as a broken line",
+            $"the nosing is parallel to its own riser, {view.Stair.Units.Print(practice.Nosing)} in front of it, tapered steps too ({Published.Nosing})");
         foreach (var (k, line) in view.Nosings)
         {
             draft.LinedIn($"nosing-{K(k)}", $"nosing {K(k)}", ThingId.Nosing(k), [line], How(

@@ -22,7 +22,7 @@ internal static class PlanRisers
             Line(1, How("draw the first riser's face square across the stair, through its mark", "it is the datum all goings are measured from", "",
                 new Measure($"the {words.OuterString}'s face", plan.ClearWidth, $"{words.In}, to the {words.InnerString}'s face", "across")));
             var all = (plan.Risers - 1) * plan.Going;
-            Line(plan.Risers, How("draw the last riser's face parallel", $"all goings at once, so that no error adds up: {K(plan.Risers - 1)} × {N(plan.Going)} = {N(all)}", "",
+            Line(plan.Risers, How("draw the last riser's face parallel", $"all goings at once, so that no error adds up: {K(plan.Risers - 1)} × {plan.Units.Print(plan.Going)} = {plan.Units.Print(all)}", "",
                 new Measure(RiserFace(1), all, "up the page", "goings")));
             return draft.Done();
         }
@@ -47,7 +47,7 @@ internal static class PlanRisers
         var flight = plan.Flights[turn.Index + (last ? 1 : 0)];
         var whole = e + shared * plan.Going;
         var decided = $"how far it stands off the newel's centre was decided by: {turn.DecidedBy}"
-            + (shared == 0 ? "" : $"; {K(shared)} straight {(shared == 1 ? "step shares" : "steps share")} the taper: {N(e)} + {K(shared)} × {N(plan.Going)} = {N(whole)}");
+            + (shared == 0 ? "" : $"; {K(shared)} straight {(shared == 1 ? "step shares" : "steps share")} the taper: {plan.Units.Print(e)} + {K(shared)} × {plan.Units.Print(plan.Going)} = {plan.Units.Print(whole)}");
         var name = $"{TurnWords.Newel(plan, turn, last)}'s {(last && turn.Newels.Length == 1 && turn.Site.Quarters == 1 ? "other centre line" : "centre line across the flight")}";
         var where = turn.FirstLine == turn.LastLine ? "" : shared > 0 ? $"the {(last ? "first" : "last")} square riser {(last ? "above" : "below")} {TurnWords.The(plan, turn)}" : $"{TurnWords.The(plan, turn)}'s {(last ? "last" : "first")} riser";
         var way = words.Climbing((last ? 1 : -1) * (whole >= 0 ? 1 : -1) * flight.Along);
@@ -60,7 +60,7 @@ internal static class PlanRisers
     {
         var goings = Math.Abs(to - from);
         var newel = plan.Newels.Any(n => n.Role == (sense < 0 ? NewelRole.Bottom : NewelRole.Top) && (sense > 0 || plan.RiserAtFoot(n.Inner) == 1)) ? $"; it must pass through the {(sense < 0 ? "bottom" : "top")} newel's centre" : "";
-        return How($"draw the {which} riser's face parallel", $"all goings at once: {K(goings)} × {N(plan.Going)}{newel}", Published.RiserOnNewel,
+        return How($"draw the {which} riser's face parallel", $"all goings at once: {K(goings)} × {plan.Units.Print(plan.Going)}{newel}", Published.RiserOnNewel,
             new Measure(RiserFace(from), goings * plan.Going, words.Climbing(sense * flight.Along), "goings"));
     }
 
@@ -81,11 +81,11 @@ internal static class PlanRisers
             var once = new Telling(
                 $"goings-{K(from)}", "risers",
                 $"from {RiserFace(from)} measure each distance of the table {way}, along the {one}'s face, and again along the {other}'s; join the marks and draw the riser's face",
-                $"going {N(plan.Going)}; measured from one datum, so that errors do not add up");
+                $"going {plan.Units.Print(plan.Going)}; measured from one datum, so that errors do not add up");
             for (var k = from + 1; k < to; k++)
             {
                 draft.LinedIn($"riser-{K(k)}", Say.Riser(k), ThingId.Riser(k), [Face(plan, k)], How(
-                    "draw the riser's face square across", $"{K(k - from)} × {N(plan.Going)} = {N((k - from) * plan.Going)}, measured from one datum so that errors do not add up", "",
+                    "draw the riser's face square across", $"{K(k - from)} × {plan.Units.Print(plan.Going)} = {plan.Units.Print((k - from) * plan.Going)}, measured from one datum so that errors do not add up", "",
                     new Measure(RiserFace(from), (k - from) * plan.Going, way, $"from {Riser(from)}")), once);
             }
         }
@@ -101,8 +101,8 @@ internal static class PlanRisers
         var across = plan.WalkingRadius - plan.InnerThickness / 2 + thickness / 2;
         var inset = across - thickness / 2;
         var middle = Math.Abs(inset - plan.ClearWidth / 2) < 0.01;
-        var why = (middle ? $"the middle of the clear width: {N(plan.ClearWidth)} / 2 = {N(inset)} from the string's face" : $"{N(inset)} from the {side}'s face")
-            + $", and half the string: {N(inset)} + {N(thickness)} / 2 = {N(across)}";
+        var why = (middle ? $"the middle of the clear width: {plan.Units.Print(plan.ClearWidth)} / 2 = {plan.Units.Print(inset)} from the string's face" : $"{plan.Units.Print(inset)} from the {side}'s face")
+            + $", and half the string: {plan.Units.Print(inset)} + {plan.Units.Print(thickness)} / 2 = {plan.Units.Print(across)}";
         draft.LinedIn("line", "walking line", ThingId.WalkingLine, [plan.WalkingLine], How(Act(), why, plan.Regulation.Title,
             new Measure($"the {side}'s centre line", across, near ? $"{words.Out}, towards the {(words.HasOuterWall ? "wall" : "other string")}" : $"{words.In}, towards the other string", "across")));
         return draft.Done();
@@ -114,12 +114,12 @@ internal static class PlanRisers
             {
                 return first.Site switch
                 {
-                    { Quarters: 1 } => $"draw it parallel up both flights, and join them with a quarter circle: compasses on the turn newel's centre, set to {N(first.WalkingRadius)}",
-                    { Between: > 0 } => $"draw it parallel up both flights, and join them with a quarter circle about each newel's centre, compasses set to {N(first.WalkingRadius)}, and a straight line between the two",
-                    _ => $"draw it parallel up both flights, and join them with a half circle: compasses on the turn newel's centre, set to {N(first.WalkingRadius)}",
+                    { Quarters: 1 } => $"draw it parallel up both flights, and join them with a quarter circle: compasses on the turn newel's centre, set to {plan.Units.Print(first.WalkingRadius)}",
+                    { Between: > 0 } => $"draw it parallel up both flights, and join them with a quarter circle about each newel's centre, compasses set to {plan.Units.Print(first.WalkingRadius)}, and a straight line between the two",
+                    _ => $"draw it parallel up both flights, and join them with a half circle: compasses on the turn newel's centre, set to {plan.Units.Print(first.WalkingRadius)}",
                 };
             }
-            var radii = plan.Turns.Select(t => N(t.WalkingRadius)).Distinct().ToList();
+            var radii = plan.Turns.Select(t => plan.Units.Print(t.WalkingRadius)).Distinct().ToList();
             var kinds = plan.Turns.Any(t => t.Site.Quarters == 2) ? plan.Turns.Any(t => t.Site.Quarters == 1) ? "a quarter or half circle" : "a half circle" : "a quarter circle";
             return $"draw it parallel up every flight, as far from the newel's side, and join them at each turn with {kinds}: compasses on that turn's newel, set to {string.Join(" and ", radii)}";
         }

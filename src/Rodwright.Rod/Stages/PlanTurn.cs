@@ -42,7 +42,7 @@ internal static class PlanTurn
         draft.Faint("narrow", $"narrow end of step {K(k - 1)}", id, [Path2.Polyline(near - into, near + into)], Narrow(plan, words, turn, j, along));
         draft.LinedIn("face", Say.Riser(k), id, [plan.FaceOf(riser)], Proved(How(
             $"join the mark on the {(IsOnNewel(plan, turn, near) ? "newel" : words.NearString(turn))} to the mark on the walking line, and produce the line to the {words.FarString(turn)}'s face",
-            $"two points fix the riser's face; the wall must answer: the wide ends so far come to {N(wide)}. If it does not, step again", "",
+            $"two points fix the riser's face; the wall must answer: the wide ends so far come to {plan.Units.Print(wide)}. If it does not, step again", "",
             new Measure($"{RiserFace(start)}, along the {words.FarString(turn)}'s face{Round(turn, far)},", wide, "to where it arrives", "wide ends"))));
         return draft.Done();
     }
@@ -67,22 +67,22 @@ internal static class PlanTurn
         var (n, quarters) = (turn.LastLine - turn.FirstLine, turn.Site.Quarters);
         var length = TurnPlaces.WalkingLength(turn);
         var datum = $"{RiserFace(step.Number)}, on the walking line,";
-        var whole = $"L = {N(turn.FirstRiser)} + {(quarters == 1 ? "π/2" : "π")} × {N(turn.WalkingRadius)} + {N(turn.LastRiser)} = {N(length)}";
+        var whole = $"L = {plan.Units.Print(turn.FirstRiser)} + {(quarters == 1 ? "π/2" : "π")} × {plan.Units.Print(turn.WalkingRadius)} + {plan.Units.Print(turn.LastRiser)} = {plan.Units.Print(length)}";
         if (turn.Method.StartsWith("balanced", StringComparison.Ordinal))
         {
             return How("mark the point on the walking line with the dividers, set once for all of them",
-                $"balanced: steps of the turn and of the flights are {N(step.GoingChord)} alike on the walking line, straight across", Published.Dividers,
+                $"balanced: steps of the turn and of the flights are {plan.Units.Print(step.GoingChord)} alike on the walking line, straight across", Published.Dividers,
                 new Measure(datum, step.GoingChord, "with the dividers, up the stair", "stride"));
         }
         return turn.Method switch
         {
-            "equal-arcs" => How("mark the point on the walking line", $"equal goings along the line: {whole}; L / {K(n)} = {N(step.GoingArc)}", "",
+            "equal-arcs" => How("mark the point on the walking line", $"equal goings along the line: {whole}; L / {K(n)} = {plan.Units.Print(step.GoingArc)}", "",
                 new Measure(datum, step.GoingArc, "along the line, up the stair", "going")),
             "radiating" => How("mark the point on the walking line with the dividers",
-                $"the risers radiate at equal angles of {K(90 * quarters)} / {K(n)} = {N(90.0 * quarters / n)}° from one centre, {N(turn.FirstRiser)} and {N(turn.LastRiser)} off the newel's centre lines; this is where the riser crosses the walking line", "",
+                $"the risers radiate at equal angles of {K(90 * quarters)} / {K(n)} = {Number.Print(90.0 * quarters / n)}° from one centre, {plan.Units.Print(turn.FirstRiser)} and {plan.Units.Print(turn.LastRiser)} off the newel's centre lines; this is where the riser crosses the walking line", "",
                 new Measure(datum, step.GoingChord, "straight across, up the stair", "going")),
             _ => How($"strike an arc over the walking line with the dividers; keep them set: {K(n)} equal strides must end on {RiserFace(turn.LastLine)}",
-                $"equal goings stepped straight across. The line itself is {whole}; L / {K(n)} = {N(length / n)} is a little more than the stride, for a chord is shorter than its arc", Published.Dividers,
+                $"equal goings stepped straight across. The line itself is {whole}; L / {K(n)} = {plan.Units.Print(length / n)} is a little more than the stride, for a chord is shorter than its arc", Published.Dividers,
                 new Measure(datum, step.GoingChord, "with the dividers, up the stair", "stride")),
         };
     }
@@ -99,8 +99,8 @@ internal static class PlanTurn
         {
             "radiating" => "where the radiating line leaves the newel; the wedge of newel between two risers is the narrow end",
             _ when turn.Method.StartsWith("balanced", StringComparison.Ordinal) =>
-                $"{TurnCatalogue.Find(turn.Method)?.Title ?? turn.Method}; the {K(n)} narrow ends come to {N(whole)} along the faces, the jog from the string's face to the newel's not counted; the last one before this line is {N(turn.Steps[j - 1].NarrowAlongFaces)}",
-            _ => $"equal narrow ends: M = {(quarters == 1 ? "" : $"{K(quarters)} × ")}{N(side)} + {N(turn.FirstRiser)} + {N(turn.LastRiser)} = {N(whole)} along the newel's {faces}{past}; {K(j)} × M / {K(n)} = {N(along)}",
+                $"{TurnCatalogue.Find(turn.Method)?.Title ?? turn.Method}; the {K(n)} narrow ends come to {plan.Units.Print(whole)} along the faces, the jog from the string's face to the newel's not counted; the last one before this line is {plan.Units.Print(turn.Steps[j - 1].NarrowAlongFaces)}",
+            _ => $"equal narrow ends: M = {(quarters == 1 ? "" : $"{K(quarters)} × ")}{plan.Units.Print(side)} + {plan.Units.Print(turn.FirstRiser)} + {plan.Units.Print(turn.LastRiser)} = {plan.Units.Print(whole)} along the newel's {faces}{past}; {K(j)} × M / {K(n)} = {plan.Units.Print(along)}",
         };
         return How("mark the riser's narrow end", why, turn.Method == "radiating" ? "" : Published.NarrowEnds,
             new Measure(start, along, Arrises(plan, turn, along) switch { 0 => "up the stair", 1 => "up the stair and round the arris", _ => "up the stair and round both arrises" }, "narrow ends"));

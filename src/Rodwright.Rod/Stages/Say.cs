@@ -5,8 +5,6 @@ namespace Rodwright.Rod.Stages;
 /// <summary>Numbers and directions in words.</summary>
 internal static class Say
 {
-    public static string N(double value) => Number.Print(value);
-
     public static string K(int number) => Number.Print(number, 0);
 
     /// <summary>"riser 4".</summary>

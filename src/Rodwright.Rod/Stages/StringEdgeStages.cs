@@ -23,10 +23,10 @@ internal static class StringEdgeStages
                 if (offsets.Count == 0) offsets.Add(("the margin line", name == "upper" ? practice.Margin : usual));
                 var way = $"square to it, {(name == "upper" ? "upwards" : "downwards")}";
                 var why = name == "upper"
-                    ? $"the margin is {N(practice.Margin)}, so that nosings stay {N(practice.NosingCover)} from the edge"
+                    ? $"the margin is {words.View.Stair.Units.Print(practice.Margin)}, so that nosings stay {words.View.Stair.Units.Print(practice.NosingCover)} from the edge"
                     : offsets.TrueForAll(o => Math.Abs(Math.Abs(o.Square) - usual) < 0.05)
-                        ? $"what the board leaves below the margin line: {N(board.Site.Width)} − {N(practice.Margin)} = {N(usual)}"
-                        : $"the board leaves {N(board.Site.Width)} − {N(practice.Margin)} = {N(usual)}; where the housings need more, it is their lowest corners and {N(practice.CoverBelow)} of wood below them, and what the board has not is jointed up";
+                        ? $"what the board leaves below the margin line: {words.View.Stair.Units.Print(board.Site.Width)} − {words.View.Stair.Units.Print(practice.Margin)} = {words.View.Stair.Units.Print(usual)}"
+                        : $"the board leaves {words.View.Stair.Units.Print(board.Site.Width)} − {words.View.Stair.Units.Print(practice.Margin)} = {words.View.Stair.Units.Print(usual)}; where the housings need more, it is their lowest corners and {words.View.Stair.Units.Print(practice.CoverBelow)} of wood below them, and what the board has not is jointed up";
                 draft.Faint($"{board.Part.Id}-{name}", $"{name} edge{own}", board.Part.Id, [line], new(
                     [.. offsets.Select(o => new Measure(o.Piece, Math.Abs(o.Square), way, "square"))], $"draw the {name} edge parallel to the margin line, each piece to where it meets the next", why, name == "upper" ? Published.Margin : ""));
             }
@@ -46,18 +46,18 @@ internal static class StringEdgeStages
                 foreach (var (arc, easing) in Arcs(edge, board.Easings.Where(e => e.Edge == name)))
                 {
                     draft.Faint($"{board.Part.Id}-{name}-{K(++n)}", $"easing, {name} edge{own}", board.Part.Id, [arc], How(
-                        $"square off both tangent points; where the squares meet is the centre, {N(easing.Radius)} away; strike the easing",
-                        $"the pitch changes by {Number.Print(Math.Abs(easing.Turn.Degrees), 2)}°; equal tangents T give r = T / tan({Number.Print(Math.Abs(easing.Turn.Degrees) / 2, 2)}°) = {N(easing.Radius)}"
-                            + (easing.Tangent < words.View.Stair.Job.Practice.Easing - 0.05 ? $"; T is less than the usual {N(words.View.Stair.Job.Practice.Easing)}, for a short edge or to keep the cover over nosings and under housings" : ""),
+                        $"square off both tangent points; where the squares meet is the centre, {words.View.Stair.Units.Print(easing.Radius)} away; strike the easing",
+                        $"the pitch changes by {Number.Print(Math.Abs(easing.Turn.Degrees), 2)}°; equal tangents T give r = T / tan({Number.Print(Math.Abs(easing.Turn.Degrees) / 2, 2)}°) = {words.View.Stair.Units.Print(easing.Radius)}"
+                            + (easing.Tangent < words.View.Stair.Job.Practice.Easing - 0.05 ? $"; T is less than the usual {words.View.Stair.Units.Print(words.View.Stair.Job.Practice.Easing)}, for a short edge or to keep the cover over nosings and under housings" : ""),
                         Published.Easing,
-                        new Measure($"the corner at {N(Math.Abs(easing.Corner.X))} along and {N(easing.Corner.Y - words.Base)} up", easing.Tangent, "both ways along the edge", "tangent")));
+                        new Measure($"the corner at {words.View.Stair.Units.Print(Math.Abs(easing.Corner.X))} along and {words.View.Stair.Units.Print(easing.Corner.Y - words.Base)} up", easing.Tangent, "both ways along the edge", "tangent")));
                 }
             }
             draft.LinedIn($"{board.Part.Id}-outline", board.Part.Name, board.Part.Id, [board.UpperEdge, board.LowerEdge, board.Outline], How(
                 "line in both edges and the ends of the string; cross-hatch the waste",
                 board.Part.Blank.JointedUp.IsEmpty
-                    ? $"it comes out of a board {N(board.Part.Blank.Length)} by {N(board.Site.Width)}"
-                    : $"the board is {N(board.Part.Blank.Length)} by {N(board.Site.Width)}; {K(board.Part.Blank.JointedUp.Length)} piece{(board.Part.Blank.JointedUp.Length == 1 ? " is" : "s are")} jointed up", "",
+                    ? $"it comes out of a board {words.View.Stair.Units.Print(board.Part.Blank.Length)} by {words.View.Stair.Units.Print(board.Site.Width)}"
+                    : $"the board is {words.View.Stair.Units.Print(board.Part.Blank.Length)} by {words.View.Stair.Units.Print(board.Site.Width)}; {K(board.Part.Blank.JointedUp.Length)} piece{(board.Part.Blank.JointedUp.Length == 1 ? " is" : "s are")} jointed up", "",
                 words.Along(board.Outline.Bounds.MinX, "lower end"), words.Along(board.Outline.Bounds.MaxX, "upper end")));
         }
         return draft.Done();

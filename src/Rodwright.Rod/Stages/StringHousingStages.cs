@@ -32,11 +32,11 @@ internal static class StringHousingStages
             : [words.Up(seat.MaxY, "top"), words.Along(seat.MinX, "front"), words.Along(seat.MaxX, "back")];
         var act = housing.IsRiser
             ? tapered ? "draw the riser's face and back plumb between these, and its wedge space behind" : "set the riser and wedge template with its face on the riser's line, and draw round it"
-            : tapered || nosing ? $"draw the top level, the underside {N(practice.Tread)} below it, the nosing's round, and the wedge space" : "set the tread and wedge template with its top on the level line and its riser mark on the riser's line, and draw round it";
+            : tapered || nosing ? $"draw the top level, the underside {words.View.Stair.Units.Print(practice.Tread)} below it, the nosing's round, and the wedge space" : "set the tread and wedge template with its top on the level line and its riser mark on the riser's line, and draw round it";
         var why = (housing.IsRiser
-            ? tapered ? "the riser meets the string at a slant: its thickness along the face grows by 1 over the sine of the angle, and its end is eased to enter square" : $"the riser is {N(practice.Riser)} thick; its top meets the tread's underside, {N(practice.Tread)} below the level line"
-            : tapered ? "the tread meets the string at a slant: nosing and riser are longer along the face" : $"the nosing stands {N(practice.Nosing)} in front of its riser; the tread is {N(practice.Tread)} thick")
-            + $"; cut {N(housing.Depth)} deep";
+            ? tapered ? "the riser meets the string at a slant: its thickness along the face grows by 1 over the sine of the angle, and its end is eased to enter square" : $"the riser is {words.View.Stair.Units.Print(practice.Riser)} thick; its top meets the tread's underside, {words.View.Stair.Units.Print(practice.Tread)} below the level line"
+            : tapered ? "the tread meets the string at a slant: nosing and riser are longer along the face" : $"the nosing stands {words.View.Stair.Units.Print(practice.Nosing)} in front of its riser; the tread is {words.View.Stair.Units.Print(practice.Tread)} thick")
+            + $"; cut {words.View.Stair.Units.Print(housing.Depth)} deep";
         var kind = $"{(nosing ? "nosing" : housing.IsRiser ? "riser" : "tread")}-{(tapered ? "tapered" : "straight")}-{board.Part.Id}";
         var plural = $"housings of {(tapered ? "tapered " : "")}{(housing.IsRiser ? "risers" : "treads")}{own}";
         var once = nosing ? null : new Telling(kind, plural,

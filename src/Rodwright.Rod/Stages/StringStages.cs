@@ -38,15 +38,15 @@ internal static class StringStages
         {
             draft.LinedIn("floor", "floor line", view.FloorId, [line, datum], How(
                 $"draw the floor line along the rod, and {words.Datum} square up from it",
-                words.Base > 0 ? $"the string stands on the landing, {N(words.Base)} above the lower floor; all heights are measured from this line" : "all heights are measured up from the finished floor", "",
+                words.Base > 0 ? $"the string stands on the landing, {plan.Units.Print(words.Base)} above the lower floor; all heights are measured from this line" : "all heights are measured up from the finished floor", "",
                 new Measure("the lower edge of the rod", Room(), "up", "room")));
         }
         else
         {
             var k = view.PitchPoints[0].Riser;
             draft.LinedIn("floor", "base line", ThingId.Floor, [line, datum], How(
-                $"draw a level base line along the rod, and {words.Datum} square up from it; write on it: {N(words.Base)} above the floor",
-                $"the floor is too far down for the rod. The line is {Riser(k)}'s height: {K(k)} × {N(plan.Rise)} = {N(words.Base)}", "",
+                $"draw a level base line along the rod, and {words.Datum} square up from it; write on it: {plan.Units.Print(words.Base)} above the floor",
+                $"the floor is too far down for the rod. The line is {Riser(k)}'s height: {K(k)} × {plan.Units.Print(plan.Rise)} = {plan.Units.Print(words.Base)}", "",
                 new Measure("the lower edge of the rod", Room(), "up", "room")));
         }
         return draft.Done();
@@ -74,16 +74,16 @@ internal static class StringStages
     {
         var (view, plan) = (words.View, words.View.Stair.Plan);
         var draft = Draft(words, "heights", "heights");
-        var less = words.Base > 0 ? $", less the {N(words.Base)} this line stands above the floor" : "";
+        var less = words.Base > 0 ? $", less the {plan.Units.Print(words.Base)} this line stands above the floor" : "";
         var once = new Telling("heights", "level lines",
             $"from {words.BaseName} measure each height of the table up; draw it level to its riser's line, and dot the pitch point where they cross",
-            $"every rise is equal: {N(view.Stair.Job.Survey.Height)} / {K(plan.Risers)} = {Number.Print(plan.Rise, 2)}; level k stands at k × {Number.Print(plan.Rise, 2)}{less}");
+            $"every rise is equal: {plan.Units.Print(view.Stair.Job.Survey.Height)} / {K(plan.Risers)} = {plan.Units.Print(plan.Rise, 2)}; level k stands at k × {plan.Units.Print(plan.Rise, 2)}{less}");
         for (var i = 0; i < view.PitchPoints.Length; i++)
         {
             var (k, at) = (view.PitchPoints[i].Riser, view.PitchPoints[i].At);
             var to = i + 1 < view.PitchPoints.Length ? view.PitchPoints[i + 1].At.X : Math.Max(at.X, view.To);
             draft.Faint($"level-{K(k)}", $"level {K(k)}", ThingId.Level(plan, k), [Path2.Polyline(new Point2(at.X - Beyond, at.Y), new Point2(to + Beyond, at.Y))],
-                How("draw the level, and dot the pitch point", $"{K(k)} × {Number.Print(plan.Rise, 2)} = {N(at.Y)}{less}", "", words.Up(at.Y)), once);
+                How("draw the level, and dot the pitch point", $"{K(k)} × {plan.Units.Print(plan.Rise, 2)} = {plan.Units.Print(at.Y)}{less}", "", words.Up(at.Y)), once);
         }
         return draft.Done();
     }
@@ -102,13 +102,13 @@ internal static class StringStages
             var pitch = Angle.FromRadians((b - a).Direction);
             draft.Faint($"margin-{K(i + 1)}", points.Length == 2 ? "margin line" : $"margin line, piece {K(i + 1)}", ThingId.MarginLine, [Path2.Polyline(a, b)], How(
                 straight
-                    ? $"join the pitch points with the margin line; step it with the dividers at {N(step)}: every stride must fall on a pitch point"
+                    ? $"join the pitch points with the margin line; step it with the dividers at {plan.Units.Print(step)}: every stride must fall on a pitch point"
                     : "join the pitch points with the margin line",
                 straight
-                    ? $"pitch: tan = {N(plan.Rise)} / {N(plan.Going)}, {Number.Print(pitch.Degrees, 2)}°; one stride is the pitch board's long side, √({N(plan.Rise)}² + {N(plan.Going)}²) = {N(step)}"
-                    : $"over tapered steps the wide ends spread the pitch points: {N(b.Y - a.Y)} up in {N(b.X - a.X)} along, {Number.Print(pitch.Degrees, 2)}°",
+                    ? $"pitch: tan = {plan.Units.Print(plan.Rise)} / {plan.Units.Print(plan.Going)}, {Number.Print(pitch.Degrees, 2)}°; one stride is the pitch board's long side, √({plan.Units.Print(plan.Rise)}² + {plan.Units.Print(plan.Going)}²) = {plan.Units.Print(step)}"
+                    : $"over tapered steps the wide ends spread the pitch points: {plan.Units.Print(b.Y - a.Y)} up in {plan.Units.Print(b.X - a.X)} along, {Number.Print(pitch.Degrees, 2)}°",
                 straight ? Published.PitchBoard : Published.Development,
-                new Measure($"the pitch point at {N(Math.Abs(a.X))} along and {N(a.Y - words.Base)} up", length, $"{words.Way(true)}, on to the one at {N(b.X)} along and {N(b.Y - words.Base)} up", "length")));
+                new Measure($"the pitch point at {plan.Units.Print(Math.Abs(a.X))} along and {plan.Units.Print(a.Y - words.Base)} up", length, $"{words.Way(true)}, on to the one at {plan.Units.Print(b.X)} along and {plan.Units.Print(b.Y - words.Base)} up", "length")));
         }
         return draft.Done();
     }

@@ -22,16 +22,16 @@ internal static class TaperedStages
         var draft = Draft("risers", "riser faces and nosing");
         var (a, b) = (OnFace(plan.Riser(k).Inner), OnFace(plan.Riser(k).Outer));
         draft.Faint("front", RiserFace(k), ThingId.Riser(k), [Path2.Polyline(a, b)], How(
-            "draw the riser's face under this tread, parallel to the board's front edge", $"the nosing stands {N(practice.Nosing)} in front of it", Published.Nosing,
+            "draw the riser's face under this tread, parallel to the board's front edge", $"the nosing stands {plan.Units.Print(practice.Nosing)} in front of it", Published.Nosing,
             new Measure("the nosing's edge", practice.Nosing, "up the board", "nosing")));
         var (c, d) = (OnFace(plan.Riser(k + 1).Inner), OnFace(plan.Riser(k + 1).Outer));
         draft.Faint("back", RiserFace(k + 1), ThingId.Riser(k + 1), [Path2.Polyline(c, d)], How(
             $"draw the face of the riser behind: join the two points ({Words(c)} and {Words(d)})",
-            plan.TaperedSteps.FirstOrDefault(s => s.Number == k) is { } step ? $"carried over from the plan; it tapers by {Number.Print(step.Taper.Degrees, 2)}°, with {N(step.GoingChord)} between the faces on the walking line" : "carried over from the plan", "",
+            plan.TaperedSteps.FirstOrDefault(s => s.Number == k) is { } step ? $"carried over from the plan; it tapers by {Number.Print(step.Taper.Degrees, 2)}°, with {plan.Units.Print(step.GoingChord)} between the faces on the walking line" : "carried over from the plan", "",
             [.. Point(c, "one end"), .. Point(d, "the other")]));
         var round = part.Cuts.First(x => x.Kind == CutKind.RoundedEdge);
         draft.LinedIn("nosing", "nosing", ThingId.Of(part, round), [round.Shape], How(
-            $"line in the nosing's edge along the front of the board; it is rounded to {N(round.Depth)}", "the grain runs along the nosing, and both datums of this step are its edge and the left end of the board", "",
+            $"line in the nosing's edge along the front of the board; it is rounded to {plan.Units.Print(round.Depth)}", "the grain runs along the nosing, and both datums of this step are its edge and the left end of the board", "",
             new Measure("the left end of the board", part.Blank.Length, "along, the length of the board", "length")));
         var stages = new List<Stage>(draft.Done());
 
@@ -59,13 +59,13 @@ internal static class TaperedStages
             var v = part.Blank.Corner.Y + y;
             draft.LinedIn($"joint-{K(glue.Joints.IndexOf(y) + 1)}", $"glue line {K(glue.Joints.IndexOf(y) + 1)}", part.Id,
                 [Path2.Polyline(new Point2(part.Blank.Corner.X, v), new Point2(part.Blank.Corner.X + part.Blank.Length, v))], How(
-                "draw the glue line along the board, and mark the grain", $"strips no wider than {N(practice.GlueStrip)}: {N(part.Blank.Width)} / {K(glue.Strips)} = {N(glue.Width)}, grain along the nosing", "",
+                "draw the glue line along the board, and mark the grain", $"strips no wider than {plan.Units.Print(practice.GlueStrip)}: {plan.Units.Print(part.Blank.Width)} / {K(glue.Strips)} = {plan.Units.Print(glue.Width)}, grain along the nosing", "",
                 new Measure("the board's lower edge", y, "up", "up")));
         }
         return [.. stages, .. draft.Done()];
 
         Point2 OnFace(Point2 p) => frame.ToLocal(new(p.X, p.Y, 0)).Face;
-        string Words(Point2 p) => $"{N(view.Measured(p).X)} along, {N(view.Measured(p).Y)} up";
+        string Words(Point2 p) => $"{plan.Units.Print(view.Measured(p).X)} along, {plan.Units.Print(view.Measured(p).Y)} up";
         Measure[] Point(Point2 p, string end) => At(view, p, end);
     }
 
@@ -85,7 +85,7 @@ internal static class TaperedStages
         var practice = stair.Job.Practice;
         var corners = view.Corners;
         var onNewel = stair.Kit.Joints.Any(j => j.Male == part.Id && stair.Kit.Find(j.Female).Kind == PartKind.Newel);
-        var depth = $"{N(practice.Housing)} into strings" + (onNewel ? $", {N(practice.NewelHousing)} into the newel" : "");
+        var depth = $"{stair.Units.Print(practice.Housing)} into strings" + (onNewel ? $", {stair.Units.Print(practice.NewelHousing)} into the newel" : "");
         var notched = Enumerable.Range(0, corners.Length).Any(IsInward);
         var once = new Telling("outline", "corners",
             "mark every corner of the table, along from the left end of the board and up from the nosing's edge; line in the outline from corner to corner" + (notched ? "; those with “in” turn inwards, at a housing or round a newel or corner" : ""),

@@ -21,5 +21,5 @@ public sealed record GlueUp(int Strips, double Width, ImmutableArray<double> Joi
     }
 
     /// <summary>"3 strips 148.2 wide"; empty for one piece.</summary>
-    public string InWords => Strips == 1 ? "" : $"{Number.Print(Strips, 0)} strips {Number.Print(Width)} wide";
+    public string InWords(Units units) => Strips == 1 ? "" : $"{Number.Print(Strips, 0)} strips {units.Print(Width)} wide";
 }

@@ -15,17 +15,18 @@ public static class OrdinateList
     /// <summary>The ordinates of a part.</summary>
     public static IReadOnlyList<Ordinate> Of(Part part, Kit kit) => part.Kind switch
     {
-        PartKind.WallString or PartKind.NewelString => [.. StringOrdinates.Of(kit.Strings.First(s => s.Part.Id == part.Id))],
-        PartKind.Newel => [.. PieceOrdinates.OfNewel(part)],
+        PartKind.WallString or PartKind.NewelString => [.. StringOrdinates.Of(kit.Strings.First(s => s.Part.Id == part.Id), kit.Plan.Units)],
+        PartKind.Newel => [.. PieceOrdinates.OfNewel(part, kit.Plan.Units)],
         _ => [.. PieceOrdinates.OfFlat(part)],
     };
 
     /// <summary>Those of all parts as a file, lengths with at most two decimals.</summary>
     public static WrittenFile File(Kit kit) =>
-        CsvWriter.WriteFile("ordinates", Heading, kit.Parts.SelectMany(p => Of(p, kit)).Select(o => (IReadOnlyList<string>)Cells(o)));
+        CsvWriter.WriteFile("ordinates", Heading, kit.Parts.SelectMany(p => Of(p, kit)).Select(o => (IReadOnlyList<string>)Cells(o, kit.Plan.Units)));
 
-    private static string[] Cells(Ordinate o) =>
-        [o.Mark, o.Part, o.Face, o.Feature, o.Point, Number.Print(o.Along, 2), Number.Print(o.Across, 2), Print(o.Station), Print(o.Height), Print(o.Depth)];
+    // A file is read by machines too: decimals of an inch, not sixteenths.
+    private static string[] Cells(Ordinate o, Units units) =>
+        [o.Mark, o.Part, o.Face, o.Feature, o.Point, Print(units, o.Along), Print(units, o.Across), Print(units, o.Station), Print(units, o.Height), Print(units, o.Depth)];
 
-    private static string Print(double? value) => value is { } v ? Number.Print(v, 2) : "";
+    private static string Print(Units units, double? value) => value is { } v ? units.Print(v, units.IsInches ? 3 : 2) : "";
 }

@@ -27,9 +27,9 @@ public static class PartsList
         return
         [
             group.Marks, NameOf(group), Number.Print(group.Parts.Length, 0), part.Material,
-            Number.Print(blank.Length), Number.Print(blank.Width), Number.Print(blank.Thickness),
-            string.Join("; ", blank.JointedUp.Select(j => $"{j.Mark}: {Number.Print(j.Length)} x {Number.Print(j.Width)}, {j.Edge}")),
-            GlueUp.Of(part, stair.Job.Practice).InWords,
+            stair.Units.Print(blank.Length), stair.Units.Print(blank.Width), stair.Units.Print(blank.Thickness),
+            string.Join("; ", blank.JointedUp.Select(j => $"{j.Mark}: {stair.Units.Print(j.Length)} x {stair.Units.Print(j.Width)}, {j.Edge}")),
+            GlueUp.Of(part, stair.Job.Practice).InWords(stair.Units),
             string.Join("; ", Remarks(stair, part)),
         ];
     }
@@ -57,24 +57,25 @@ public static class PartsList
                 if (part.Cuts.Any(c => c.Kind == CutKind.CornerHousing)) yield return "housed for the upper string at the corner";
                 break;
             case PartKind.Newel:
-                foreach (var cut in part.Cuts.Where(c => c.Kind == CutKind.Notch)) yield return $"notched {Number.Print(cut.Depth)} {cut.Note}";
+                if (part.Cuts.Any(c => c.Kind == CutKind.Split)) yield return "half a newel: made whole and split, or two halves worked together with paper between";
+                foreach (var cut in part.Cuts.Where(c => c.Kind == CutKind.Notch)) yield return $"notched {stair.Units.Print(cut.Depth)} {cut.Note}";
                 break;
             case PartKind.Tread or PartKind.TaperedTread or PartKind.NosingPiece:
-                if (part.Cuts.FirstOrDefault(c => c.Kind == CutKind.RoundedEdge) is { } round) yield return $"nosing rounded {Number.Print(round.Depth)}";
+                if (part.Cuts.FirstOrDefault(c => c.Kind == CutKind.RoundedEdge) is { } round) yield return $"nosing rounded {stair.Units.Print(round.Depth)}";
                 if (part.Kind == PartKind.TaperedTread) yield return "to its own shape";
                 break;
             case PartKind.TaperedRiser:
                 yield return "ends bevelled and eased";
                 break;
             case PartKind.BentRiser:
-                yield return $"thinned to {Number.Print(stair.Job.BottomStep.Veneer)} and bent round its block; length before bending";
+                yield return $"thinned to {stair.Units.Print(stair.Job.BottomStep.Veneer)} and bent round its block; length before bending";
                 break;
             case PartKind.Block:
                 var layers = BlockLayers.Of(stair.Job.BottomStep, part);
-                yield return $"built up of {Number.Print(layers.Count, 0)} layers of {Number.Print(layers.Thickness)}, grain crossing";
+                yield return $"built up of {Number.Print(layers.Count, 0)} layers of {stair.Units.Print(layers.Thickness)}, grain crossing";
                 break;
             case PartKind.Wedges:
-                yield return $"fill a slot of {Number.Print(stair.Job.BottomStep.Wedges)}";
+                yield return $"fill a slot of {stair.Units.Print(stair.Job.BottomStep.Wedges)}";
                 break;
         }
         if (part is { Step: 1, Kind: PartKind.Riser or PartKind.TaperedRiser or PartKind.BentRiser or PartKind.Block }) yield return "stands on the floor";

@@ -8,12 +8,12 @@ namespace Rodwright.Rod.Tables;
 internal static class PieceOrdinates
 {
     /// <summary>A newel's: on each face, from its left arris and up from the foot.</summary>
-    public static IEnumerable<Ordinate> OfNewel(Part part)
+    public static IEnumerable<Ordinate> OfNewel(Part part, Units units)
     {
         var foot = part.FaceSide.Frame.Origin.Z;
         foreach (var cut in part.Cuts.OrderBy(c => c.Face).ThenBy(c => c.Shape.Bounds.MinY))
         {
-            var feature = FeatureOf(cut);
+            var feature = FeatureOf(cut, units);
             var box = cut.Filled.Bounds;
             if (cut.Kind == CutKind.Bore)
             {
@@ -55,7 +55,7 @@ internal static class PieceOrdinates
     }
 
     /// <summary>What a cut is, in words: "mortice, newel string 1, upper".</summary>
-    public static string FeatureOf(Cut cut)
+    public static string FeatureOf(Cut cut, Units units)
     {
         var male = cut.Joint.IndexOf('/', StringComparison.Ordinal) is > 0 and var slash ? cut.Joint[..slash].Replace('-', ' ') : "";
         var half = cut.Id.EndsWith("-upper", StringComparison.Ordinal) ? ", upper" : cut.Id.EndsWith("-lower", StringComparison.Ordinal) ? ", lower" : "";
@@ -64,8 +64,9 @@ internal static class PieceOrdinates
             CutKind.Housing => $"housing of {male}",
             CutKind.Mortice => $"mortice of {male}{half}",
             CutKind.Haunch => $"haunch of {male}",
-            CutKind.Bore => $"peg of {male}{half}, ø{Number.Print(cut.Shape.Bounds.Width)}",
+            CutKind.Bore => $"peg of {male}{half}, ø{units.Print(cut.Shape.Bounds.Width)}",
             CutKind.Notch => $"notch {cut.Note}",
+            CutKind.Split => $"half {cut.Note}",
             CutKind.TenonCheek => $"cheek to {male}",
             CutKind.CornerHousing => $"housing of {male}",
             CutKind.RoundedEdge => "nosing",

@@ -7,7 +7,7 @@ namespace Rodwright.Rod.Tables;
 /// <summary>Ordinates of a string: on its development, and on the board from its left end and its lower edge, looking at its face.</summary>
 internal static class StringOrdinates
 {
-    public static IEnumerable<Ordinate> Of(StringBoard board)
+    public static IEnumerable<Ordinate> Of(StringBoard board, Units units)
     {
         var part = board.Part;
         var site = board.Site;
@@ -54,7 +54,7 @@ internal static class StringOrdinates
                 yield return At(feature, point, edge.Vertices[i].At);
                 if (!begins) continue;
                 var arc = Arc2.FromBulge(edge.Vertices[i].At, edge.Vertices[i + 1].At, edge.Vertices[i].Bulge);
-                yield return At(feature, $"centre, radius {Number.Print(arc.Radius)}", arc.Centre);
+                yield return At(feature, $"centre, radius {units.Print(arc.Radius)}", arc.Centre);
             }
         }
 

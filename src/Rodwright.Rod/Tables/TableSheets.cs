@@ -30,13 +30,13 @@ public static class TableSheets
             var k = lettering.Words / 2.5;
             TableColumn[] columns =
             [
-                new("Mark", 18 * k), new("Part", 28 * k), new("No.", 9 * k, HorizontalAnchor.End), new("Length", 17 * k, HorizontalAnchor.End),
-                new("Width", 15 * k, HorizontalAnchor.End), new("Thick", 14.5 * k, HorizontalAnchor.End), new("Material", 20 * k),
-                new("Jointed up, glued up, remarks", 50 * k),
+                new("Mark", 18 * k), new("Part", 28 * k), new("No.", 9 * k, HorizontalAnchor.End), new("Length", (rod.Units.IsInches ? 22 : 17) * k, HorizontalAnchor.End),
+                new("Width", (rod.Units.IsInches ? 19 : 15) * k, HorizontalAnchor.End), new("Thick", 14.5 * k, HorizontalAnchor.End), new("Material", 20 * k),
+                new("Jointed up, glued up, remarks", (rod.Units.IsInches ? 41 : 50) * k),
             ];
             var rows = PartsList.Rows(rod.Stair).Select(r => (IReadOnlyList<string>)
                 [r[0], r[1], r[2], r[4], r[5], r[6], r[3], string.Join("; ", new[] { r[7], r[8], r[9] }.Where(c => c.Length > 0))]);
-            return [new TableSection("Parts, finished sizes in mm", new Table(columns, rows, lettering.Words))];
+            return [new TableSection($"Parts, finished sizes in {rod.Units.Name}", new Table(columns, rows, lettering.Words))];
         });
     }
 
@@ -51,16 +51,17 @@ public static class TableSheets
             PartKind.WallString or PartKind.NewelString => new(title, new(
                 [new("Feature", 34 * k), new("Point", 38 * k), Figure("along"), Figure("up"), Figure("s"), Figure("z"), Figure("deep", 12)],
                 Runs(all.Where(o => !o.Point.StartsWith("wedge", StringComparison.Ordinal)),
-                    o => [o.Point, Print(o.Along), Print(o.Across), Print(o.Station), Print(o.Height), Print(o.Depth)]), lettering.Words)),
+                    o => [o.Point, Print(kit.Plan.Units, o.Along), Print(kit.Plan.Units, o.Across), Print(kit.Plan.Units, o.Station), Print(kit.Plan.Units, o.Height), Print(kit.Plan.Units, o.Depth)]), lettering.Words)),
             PartKind.Newel => new(title, new(
                 [new("Face, feature", 62 * k), new("Point", 34 * k), Figure("left"), Figure("up"), Figure("z"), Figure("deep", 12)],
-                Runs(all, o => [o.Point, Print(o.Along), Print(o.Across), Print(o.Height), Print(o.Depth)], withFace: true), lettering.Words)),
+                Runs(all, o => [o.Point, Print(kit.Plan.Units, o.Along), Print(kit.Plan.Units, o.Across), Print(kit.Plan.Units, o.Height), Print(kit.Plan.Units, o.Depth)], withFace: true), lettering.Words)),
             _ => new(title, new(
                 [new("Face", 29 * k), new("Point", 22 * k), Figure("along"), Figure("up")],
-                Runs(all.Select(o => o with { Feature = o.Face }), o => [o.Point, Print(o.Along), Print(o.Across)]), lettering.Words)),
+                Runs(all.Select(o => o with { Feature = o.Face }), o => [o.Point, Print(kit.Plan.Units, o.Along), Print(kit.Plan.Units, o.Across)]), lettering.Words)),
         };
 
-        TableColumn Figure(string name, double width = 15) => new(name, width * k, HorizontalAnchor.End);
+        // 12' 11 15/16" is longer than 3937.6.
+        TableColumn Figure(string name, double width = 15) => new(name, (kit.Plan.Units.IsInches && width > 12 ? width + 7 : width) * k, HorizontalAnchor.End);
     }
 
     /// <summary>Rows whose first cell is written once for each run of one feature.</summary>
@@ -75,5 +76,5 @@ public static class TableSheets
         }
     }
 
-    private static string Print(double? value) => value is { } v ? Number.Print(v) : "";
+    private static string Print(Units units, double? value) => value is { } v ? units.Print(v) : "";
 }

@@ -32,7 +32,7 @@ internal static class HousingTemplates
         var practice = rod.Stair.Job.Practice;
         var going = rod.Stair.Plan.Going;
         var shape = TreadShape(rod);
-        var drawing = new TemplateDrawing();
+        var drawing = new TemplateDrawing(rod.Units);
         drawing.Tint(shape.Shape);
         var box = shape.Shape.Bounds;
         drawing.Line(Pens.Construction, Layer.Construction, new(-practice.Nosing - 10, 0), new(box.MaxX + 10, 0));
@@ -50,9 +50,9 @@ internal static class HousingTemplates
             drawing.ChainRight(box.MaxX, new Point2(wedge[^1].X, -practice.Tread), wedge[^1]);
         }
         drawing.Notes("Tread and wedge",
-            $"Housing {Number.Print(practice.Housing)} deep for straight treads, nosing to the left (turn over for a string that climbs to the left). "
+            $"Housing {rod.Units.Print(practice.Housing)} deep for straight treads, nosing to the left (turn over for a string that climbs to the left). "
             + "The chain lines are riser faces: lay them on the riser lines, the top edge on the going line. "
-            + $"Wedge 1 in {Number.Print(practice.TreadWedge.Taper)}, {Number.Print(practice.TreadWedge.Thin)} at its thin end.", Math.Max(box.Width, 140));
+            + $"Wedge 1 in {Number.Print(practice.TreadWedge.Taper)}, {rod.Units.Print(practice.TreadWedge.Thin)} at its thin end.", Math.Max(box.Width, 140));
         return TrueSheet.Of(rod, new("template-tread", "Template, tread and wedge", "template, tread and wedge", "", "Full size"), drawing.Marks);
     }
 
@@ -62,7 +62,7 @@ internal static class HousingTemplates
         var rise = rod.Stair.Plan.Rise;
         var shape = RiserShape(rod);
         var box = shape.Shape.Bounds;
-        var drawing = new TemplateDrawing();
+        var drawing = new TemplateDrawing(rod.Units);
         drawing.Tint(shape.Shape);
         foreach (var z in (double[])[0, rise]) drawing.Line(Pens.Centre, Layer.Centre, new(-14, z), new(box.MaxX + 14, z));
         drawing.Line(Pens.Construction, Layer.Construction, new(0, box.MinY - 8), new(0, rise + 8));
@@ -73,9 +73,9 @@ internal static class HousingTemplates
         drawing.ChainBelow(box.MinY - 8, new Point2(0, box.MinY), new(practice.Riser, box.MinY), new(box.MaxX, box.MinY));
         if (wedge.Count >= 2) drawing.ChainRight(box.MaxX + 14, wedge[0], wedge[^1]);
         drawing.Notes("Riser and wedge",
-            $"Housing {Number.Print(practice.Housing)} deep for straight risers, face to the left (turn over for a string that climbs to the left). "
+            $"Housing {rod.Units.Print(practice.Housing)} deep for straight risers, face to the left (turn over for a string that climbs to the left). "
             + "The chain lines are going lines: lay them on the tread tops, the left edge on the riser line. "
-            + $"Wedge 1 in {Number.Print(practice.RiserWedge.Taper)}, {Number.Print(practice.RiserWedge.Thin)} at its thin end.", 140);
+            + $"Wedge 1 in {Number.Print(practice.RiserWedge.Taper)}, {rod.Units.Print(practice.RiserWedge.Thin)} at its thin end.", 140);
         return TrueSheet.Of(rod, new("template-riser", "Template, riser and wedge", "template, riser and wedge", "", "Full size"), drawing.Marks);
     }
 }

@@ -25,21 +25,22 @@ internal static class PitchBoard
         var (plan, margin) = (rod.Stair.Plan, rod.Stair.Job.Practice.Margin);
         var (a, b) = (Point2.Origin, new Point2(plan.Going, plan.Rise));
         var along = (b - a).Unit;
-        var drawing = new TemplateDrawing();
+        var drawing = new TemplateDrawing(rod.Units);
         drawing.Tint(Strip(rod));
         drawing.Cut(Strip(rod));
         drawing.Cut(Triangle(rod));
         drawing.ChainBelow(0, a, new(plan.Going, 0));
         drawing.ChainRight(plan.Going, new Point2(plan.Going, 0), b);
         drawing.Add(AngleDimension.Draw(a, default, plan.Pitch, 42));
-        drawing.Add(ChainDimension.Between(b, b + margin * along.Left, -10, margin));
-        drawing.Add(ChainDimension.Between(a + margin * along.Left, b + margin * along.Left, 10, (b - a).Length));
+        var style = DimensionStyle.Usual with { Units = rod.Units };
+        drawing.Add(ChainDimension.Between(b, b + margin * along.Left, -10, margin, style));
+        drawing.Add(ChainDimension.Between(a + margin * along.Left, b + margin * along.Left, 10, (b - a).Length, style));
         var turn = Angle.FromRadians(along.Direction);
         var middle = a.Towards(b, 0.5);
         drawing.Words(middle + margin / 2 * along.Left, "margin strip: this edge to the string's upper edge", Math.Clamp(margin / 10, 2.5, 5), turn: turn);
         drawing.Words(new(plan.Going * 0.72, plan.Rise * 0.32), "pitch board", Math.Clamp(plan.Going / 45, 2.5, 5), bold: true);
         drawing.Notes("Pitch board",
-            $"Rise {Number.Print(plan.Rise, 2)}, going {Number.Print(plan.Going, 2)}, pitch {Number.Print(plan.Pitch.Degrees, 2)}°. "
+            $"Rise {plan.Units.Print(plan.Rise, 2)}, going {plan.Units.Print(plan.Going, 2)}, pitch {Number.Print(plan.Pitch.Degrees, 2)}°. "
             + "Step it along the margin line: upright edge on the riser faces, level edge on the tread tops; its long edge joins the pitch points.",
             Math.Max(plan.Going + margin, 150));
         return TrueSheet.Of(rod, new("template-pitch-board", "Template, pitch board and margin strip", "pitch board and margin strip", "", "Full size"), drawing.Marks);

@@ -54,7 +54,7 @@ internal static class StringEnds
         var (from, to) = (Math.Min(shoulder, limit), Math.Max(shoulder, limit));
         double[] edges = [.. new[] { board.UpperEdge, board.LowerEdge }.SelectMany(e => new[] { sign * from, sign * to }.Select(s => GraphCut.HeightAt(e, s)))];
         var window = new Box2(low, edges.Min() - 2, high, edges.Max() + 2);
-        var drawing = new TemplateDrawing();
+        var drawing = new TemplateDrawing(rod.Units);
         var inside = new List<Mark>();
         foreach (var cut in board.Part.Cuts.Where(c => c.Kind == CutKind.Housing && c.Shape.Bounds.Overlaps(window)))
         {
@@ -83,8 +83,8 @@ internal static class StringEnds
         var peg = new Point2(shoulder - away * (tenon.PegBack - tenon.Practice.Draw), tenon.Top);
         drawing.ChainAbove(tenon.Top, new Point2(tip, tenon.Top), peg, new(shoulder, tenon.Top));
         drawing.Notes(marks,
-            $"Looking at the face side. Tenons {Number.Print(tenon.Thickness)} thick: {Number.Print(board.Site.Thickness - tenon.Thickness)} off the face, none off the back. "
-            + $"Peg holes {Number.Print(tenon.Practice.Peg)}, already {Number.Print(tenon.Practice.Draw)} nearer the shoulder than in the newel. Up the stair is to the {(sign > 0 ? "right" : "left")}.",
+            $"Looking at the face side. Tenons {rod.Units.Print(tenon.Thickness)} thick: {rod.Units.Print(board.Site.Thickness - tenon.Thickness)} off the face, none off the back. "
+            + $"Peg holes {rod.Units.Print(tenon.Practice.Peg)}, already {rod.Units.Print(tenon.Practice.Draw)} nearer the shoulder than in the newel. Up the stair is to the {(sign > 0 ? "right" : "left")}.",
             Math.Max(window.Width, 150));
         return TrueSheet.Of(rod, new($"template-end-{Number.Print(index + 1, 0)}", $"Template, string end {marks}", "newel string end, " + (tenon.IsUpper ? "upper" : "lower"),
             board.Site.Mark, "Full size"), drawing.Marks);

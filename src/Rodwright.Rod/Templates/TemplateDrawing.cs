@@ -6,10 +6,10 @@ using Rodwright.Geometry;
 namespace Rodwright.Rod.Templates;
 
 /// <summary>Gathers the marks of one full-size drawing; all places are millimetres of timber, which at full size are those of the paper.</summary>
-internal sealed class TemplateDrawing
+internal sealed class TemplateDrawing(Units units)
 {
     private const double Offset = 14;
-    private static readonly DimensionStyle Style = DimensionStyle.Usual;
+    private DimensionStyle Style { get; } = DimensionStyle.Usual with { Units = units };
     private readonly List<Mark> marks = [];
 
     public IReadOnlyList<Mark> Marks => marks;

@@ -40,12 +40,12 @@ internal static class TrueSheet
     private static Sheet Grown(RodJob rod, SheetWords words, Box2 box)
     {
         var (width, height) = (Math.Max(Math.Ceiling(box.Width + 50), 320), Math.Ceiling(box.Height + 110));
-        return Empty(rod, words, new($"{Number.Print(width, 0)}x{Number.Print(height, 0)}", width, height));
+        return Empty(rod, words, new(rod.Units.IsInches ? $"{Number.Print(width / Units.Inch)}x{Number.Print(height / Units.Inch)} in" : $"{Number.Print(width, 0)}x{Number.Print(height, 0)}", width, height));
     }
 
     private static Sheet Empty(RodJob rod, SheetWords words, PaperSize page) => new()
     {
-        Name = words.Name, Title = words.Title, Paper = page, Scale = Scale.Full, TrueSize = true, Marks = [], Block = SheetStart.BlockFor(rod, words),
+        Name = words.Name, Title = words.Title, Units = rod.Units, Paper = page, Scale = Scale.Full, TrueSize = true, Marks = [], Block = SheetStart.BlockFor(rod, words),
     };
 
     private static bool Fits(Sheet sheet, Box2 box) => box.Width <= sheet.Room.Width + 1 && box.Height <= sheet.Room.Height + 1;

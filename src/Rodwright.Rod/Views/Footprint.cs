@@ -16,7 +16,18 @@ public static class Footprint
             return face.Frame.W.Z > 0 ? face.Outline.Moved(Plan) : face.Outline.MapMirrored(Plan);
         }
         var box = face.Outline.Bounds;
-        return Upright(part, box.MinX, box.MaxX);
+        return part.Cuts.FirstOrDefault(c => c.Kind == CutKind.Split) is { } split ? Half(part, split) : Upright(part, box.MinX, box.MaxX);
+    }
+
+    /// <summary>What is left of a newel that was split: a stretch of its face as thick as the half, behind the face that looks the other way.</summary>
+    private static Path2 Half(Part part, Cut split)
+    {
+        var away = part.Faces[split.Face].Frame.W;
+        var front = part.Faces.First(f => f.Frame.W.Dot(away) < -0.5);
+        var (box, thick) = (front.Outline.Bounds, front.Thickness - split.Depth);
+        return Path2.Polygon(At(box.MinX, -thick), At(box.MaxX, -thick), At(box.MaxX, 0), At(box.MinX, 0));
+
+        Point2 At(double u, double w) => front.Frame.ToWorld(new(u, 0), w).Plan;
     }
 
     /// <summary>An upright piece between two stations of its face side.</summary>

@@ -55,7 +55,7 @@ public static class PlanFigures
     internal static IEnumerable<Box2> Strips(PlanView view, Placement place, Box2 room)
     {
         var box = place.Map(view.Bounds);
-        var sides = Placed(view.Stair.Plan, SheetLettering.For(Drawings.Paper.PaperSize.A3)).Select(r => r.Side).ToList();
+        var sides = Placed(view.Stair.Plan, SheetLettering.For(Drawings.Paper.PaperSize.A3, view.Stair.Units)).Select(r => r.Side).ToList();
         if (sides.Exists(s => s.X > 0.5)) yield return room with { MinX = box.MaxX };
         if (sides.Exists(s => s.X < -0.5)) yield return room with { MaxX = box.MinX };
         if (sides.Exists(s => s.Y > 0.5)) yield return room with { MinY = box.MaxY };

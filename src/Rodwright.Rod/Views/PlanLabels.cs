@@ -40,7 +40,7 @@ public static class PlanLabels
         foreach (var (part, _) in view.Strings) Say(part.Mark, place.Map(Beside(view, part)), lettering.Figures, 1, part);
         foreach (var (part, outline) in view.Newels)
         {
-            var side = Number.Print(view.Stair.Job.Practice.Newel);
+            var side = plan.Units.Print(view.Stair.Job.Practice.Newel);
             Say($"{part.Mark} {side} × {side}", place.Map(outline.Bounds.Centre), lettering.Words, 1.2 + place.Map(outline.Bounds.Width / 2), part);
         }
         return marks;
@@ -127,7 +127,7 @@ public static class PlanLabels
             var across = along.Left.Dot(toOuter) > 0 ? along.Left : along.Right;
             // The line bulges outwards past its chord.
             var bulge = isTapered ? going * going / (8 * (plan.TurnOf(k)?.WalkingRadius ?? plan.WalkingRadius)) : 0;
-            var text = new TextMark(place.Map(a.Walking.Towards(b.Walking, 0.5)) + (height / 2 + 1.2 + place.Map(bulge)) * across, Number.Print(going), height, Layer.Dimension,
+            var text = new TextMark(place.Map(a.Walking.Towards(b.Walking, 0.5)) + (height / 2 + 1.2 + place.Map(bulge)) * across, plan.Units.Print(going), height, Layer.Dimension,
                 HorizontalAnchor.Middle, VerticalAnchor.Middle, Reading.TurnOf(along), of: ThingId.Going(k));
             if (text.Width < place.Map(going - view.Stair.Job.Practice.Nosing) - 0.6) yield return text;
         }

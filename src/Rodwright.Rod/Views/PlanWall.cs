@@ -37,6 +37,7 @@ public sealed record PlanWall(Path2 Face, string Id, bool StartsFree, bool EndsF
         bool IsWall(int i) => edges[i].Kind switch
         {
             BoundaryKind.StringFace => plan.Strings.First(s => s.Id == edges[i].Carrier).IsWall,
+            BoundaryKind.WallEnd => true,
             BoundaryKind.Wall => !(IsNewel(i - 1) && IsNewel(i + 1)),
             _ => false,
         };

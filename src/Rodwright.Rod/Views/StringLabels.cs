@@ -49,12 +49,12 @@ public static class StringLabels
         }
         foreach (var easing in view.Boards[0].Easings.Where(e => e.Corner.X > view.From && e.Corner.X < view.To))
         {
-            var words = easing.Tangent < 1 ? "no easing" : $"T {Number.Print(easing.Tangent)}, R {Number.Print(easing.Radius, 0)}";
+            var words = easing.Tangent < 1 ? "no easing" : $"T {view.Stair.Units.Print(easing.Tangent)}, R {view.Stair.Units.Print(easing.Radius, 0)}";
             Add(words, view.At(easing.Corner.X, easing.Corner.Y), lettering.Words, (view.Boards.FirstOrDefault(b => easing.Corner.X <= b.Site.Upper.At) ?? view.Boards[^1]).Part.Id);
         }
         foreach (var board in view.Boards)
             foreach (var piece in board.Part.Blank.JointedUp)
-                Add($"{board.Part.Mark}{piece.Mark} {Number.Print(piece.Length)} × {Number.Print(piece.Width)}", piece.Shape.Bounds.Centre, lettering.Words, board.Part.Id, board.Part.Mark + piece.Mark);
+                Add($"{board.Part.Mark}{piece.Mark} {view.Stair.Units.Print(piece.Length)} × {view.Stair.Units.Print(piece.Width)}", piece.Shape.Bounds.Centre, lettering.Words, board.Part.Id, board.Part.Mark + piece.Mark);
         foreach (var ((corner, id), board) in view.Corners.Zip(view.Boards)) Add("corner", view.At(corner, board.UpperEdge.Vertices[^1].At.Y + 4 * place.Scale.Ratio), lettering.Words, id);
         return marks;
 

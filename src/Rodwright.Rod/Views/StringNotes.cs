@@ -13,18 +13,18 @@ public static class StringNotes
         foreach (var board in view.Boards)
         {
             var (part, blank) = (board.Part, board.Part.Blank);
-            yield return $"{part.Mark}: board {Sizes(blank.Length, blank.Width)} × {Number.Print(blank.Thickness)} {part.Material}";
-            foreach (var piece in blank.JointedUp) yield return $"{part.Mark}{piece.Mark}, {piece.Edge}: {Sizes(piece.Length, piece.Width)}";
+            yield return $"{part.Mark}: board {Sizes(view.Stair.Units, blank.Length, blank.Width)} × {view.Stair.Units.Print(blank.Thickness)} {part.Material}";
+            foreach (var piece in blank.JointedUp) yield return $"{part.Mark}{piece.Mark}, {piece.Edge}: {Sizes(view.Stair.Units, piece.Length, piece.Width)}";
         }
         if (view.Boards[0].LeastWidth > 0)
-            yield return $"Least width, straight steps: {Number.Print(view.Boards[0].LeastWidth)}";
+            yield return $"Least width, straight steps: {view.Stair.Units.Print(view.Boards[0].LeastWidth)}";
         var practice = view.Stair.Job.Practice;
-        yield return $"Margin {Number.Print(practice.Margin)}, housings {Number.Print(practice.Housing)} deep";
+        yield return $"Margin {view.Stair.Units.Print(practice.Margin)}, housings {view.Stair.Units.Print(practice.Housing)} deep";
         foreach (var (lower, upper) in view.Boards.Zip(view.Boards.Skip(1)))
-            yield return $"Past the corner: {lower.Part.Mark} {Number.Print(lower.Site.Thickness)} through, {upper.Part.Mark} {Number.Print(practice.Corner)} let in";
+            yield return $"Past the corner: {lower.Part.Mark} {view.Stair.Units.Print(lower.Site.Thickness)} through, {upper.Part.Mark} {view.Stair.Units.Print(practice.Corner)} let in";
         foreach (var tenon in view.Boards.SelectMany(b => b.Tenons)) yield return TenonWords(view, tenon);
         if (view.Boards.Any(b => b.Tenons.Length > 0))
-            yield return $"Bare-faced: cheek off the face side. Pegs {Number.Print(practice.Tenon.Peg)}, draw {Number.Print(practice.Tenon.Draw)} towards the shoulder";
+            yield return $"Bare-faced: cheek off the face side. Pegs {view.Stair.Units.Print(practice.Tenon.Peg)}, draw {view.Stair.Units.Print(practice.Tenon.Draw)} towards the shoulder";
         if (view.Boards[0].Easings.Length > 0) yield return "Easings: T tangent, R radius";
         if (view.Boards.Any(b => b.Part.Blank.JointedUp.Length > 0)) yield return "Hatched: jointed up, grain along the board";
     }
@@ -32,8 +32,8 @@ public static class StringNotes
     private static string TenonWords(StringView view, StringTenon tenon)
     {
         var newel = view.Stair.Plan.Newels.First(n => n.Id == tenon.Newel);
-        return $"Tenons in {newel.Mark}: {Number.Print(tenon.Length)} long, {Number.Print(tenon.Thickness)} thick, two of {Number.Print(tenon.Third)}, haunch {Number.Print(tenon.Haunch)}";
+        return $"Tenons in {newel.Mark}: {view.Stair.Units.Print(tenon.Length)} long, {view.Stair.Units.Print(tenon.Thickness)} thick, two of {view.Stair.Units.Print(tenon.Third)}, haunch {view.Stair.Units.Print(tenon.Haunch)}";
     }
 
-    private static string Sizes(double length, double width) => $"{Number.Print(length)} × {Number.Print(width)}";
+    private static string Sizes(Units units, double length, double width) => $"{units.Print(length)} × {units.Print(width)}";
 }

@@ -42,7 +42,7 @@ public static class TurnDetail
         ];
         var (right, up, left, down) = (Reach(new(1, 0)), Reach(new(0, 1)), Reach(new(-1, 0)), Reach(new(0, -1)));
         var words = along.Y > 0.5 && !isHalf && plan.Turns.Length == 1 && TurnPlaces.FirstSquare(turn) == turn.FirstLine ? 0 : Words + 4; // under the window and the figures there
-        var scale = Scale.ToFit(left.Timber + right.Timber, down.Timber + up.Timber, box.Width - left.Paper - right.Paper, box.Height - down.Paper - up.Paper - words);
+        var scale = Scale.ToFit(left.Timber + right.Timber, down.Timber + up.Timber, box.Width - left.Paper - right.Paper, box.Height - down.Paper - up.Paper - words, plan.Units);
         var f = scale.Factor;
         var centre = new Point2(
             across.X < -0.5 && !isHalf ? box.MaxX - right.Paper - right.Timber * f : box.MinX + left.Paper + left.Timber * f,
@@ -64,18 +64,21 @@ public static class TurnDetail
         var c = centre;
         lines.Add(StrokeMark.Line(new(window.MinX, c.Y), new(window.MaxX, c.Y), Pens.Centre, Layer.Centre));
         lines.Add(StrokeMark.Line(new(c.X, window.MinY), new(c.X, window.MaxY), Pens.Centre, Layer.Centre));
-        var style = DimensionStyle.Usual with { TextHeight = Words };
+        var style = DimensionStyle.Usual with { TextHeight = Words, Units = plan.Units };
         var marks = new List<Mark> { new ClipMark(window, lines) };
         var off = place.Map(half) + 4;
         if (e1 > 0.05) marks.AddRange(Offset(c + off * across, -place.Map(e1) * along, c, e1, style));
         if (e2 > 0.05) marks.AddRange(isHalf ? Offset(c - off * across, -place.Map(e2) * along, c, e2, style) : Offset(c + off * along, -place.Map(e2) * across, c, e2, style));
         marks.AddRange(NarrowEnds(plan, turn, site.Centre, place));
-        var caption = $"{newel.Part.Mark}, {scale}";
-        marks.Add(words > 0
-            ? new TextMark(new(c.X, box.MinY + 0.5), caption, Words, Layer.Lettering, HorizontalAnchor.Middle)
-            : new TextMark(new(c.X + across.X * (2 + place.Map(view.Stair.Plan.InnerThickness / 2)), window.MinY - 0.5), caption, Words, Layer.Lettering,
-                across.X > 0 ? HorizontalAnchor.Start : HorizontalAnchor.End));
+        // Figures in feet and inches are long: where scale and mark together would run into one, the mark stands alone.
+        var captions = new[] { $"{newel.Part.Mark}, {scale}", newel.Part.Mark }.Select(Caption).ToList();
+        marks.Add(captions.Find(t => !plan.Units.IsInches || !marks.OfType<TextMark>().Any(m => m.Bounds.Grown(0.3).Overlaps(t.Bounds))) ?? captions[^1]);
         return marks;
+
+        TextMark Caption(string text) => words > 0
+            ? new(new(c.X, box.MinY + 0.5), text, Words, Layer.Lettering, HorizontalAnchor.Middle)
+            : new(new(c.X + across.X * (2 + place.Map(view.Stair.Plan.InnerThickness / 2)), window.MinY - 0.5), text, Words, Layer.Lettering,
+                across.X > 0 ? HorizontalAnchor.Start : HorizontalAnchor.End);
 
         (double Timber, double Paper) Reach(Vector2 way) => reach.Where(r => r.Way.Dot(way) > 0.5).Select(r => (r.Timber, r.Paper)).First();
 
@@ -103,7 +106,7 @@ public static class TurnDetail
             var inward = upright ? new Vector2(Math.Sign(centre.X - a.X), 0) : level ? new Vector2(0, Math.Sign(centre.Y - a.Y)) : (centre - middle).Unit;
             if (Math.Abs(middle.X - centre.X) > reach || Math.Abs(middle.Y - centre.Y) > reach) continue;
             var alongFace = upright || level;
-            var text = new TextMark(place.Map(middle) + (alongFace ? 2.2 : 3.6) * inward, Number.Print(step.NarrowAlongFaces), Words, Layer.Dimension,
+            var text = new TextMark(place.Map(middle) + (alongFace ? 2.2 : 3.6) * inward, plan.Units.Print(step.NarrowAlongFaces), Words, Layer.Dimension,
                 HorizontalAnchor.Middle, VerticalAnchor.Middle, alongFace ? Reading.TurnOf(b - a) : default, knockout: true);
             // Where the steps are many the figures crowd; the table has them all.
             var box = text.Bounds;

@@ -1,3 +1,5 @@
+using Rodwright.Geometry;
+
 namespace Rodwright.Stairs.Jobs;
 
 /// <summary>A job file before a layout has been chosen: survey, regulation, practice and wishes. Made by <see cref="BriefFile"/>.</summary>
@@ -8,6 +10,9 @@ public sealed record Brief
 
     /// <summary>Id of the regulation table.</summary>
     public required string Regulation { get; init; }
+
+    /// <summary>The unit its lengths are typed and read in.</summary>
+    public Units Units { get; init; } = Units.Millimetres;
 
     /// <summary>What was measured.</summary>
     public required Survey Survey { get; init; }
@@ -24,6 +29,9 @@ public sealed record Brief
     /// <summary>Sides the file fixes; null for the usual: the inside of the turn open, the other side walled.</summary>
     public Sides? Sides { get; init; }
 
+    /// <summary>What open sides end in.</summary>
+    public Ends Ends { get; init; } = Ends.Usual;
+
     /// <summary>The bottom step, as it is wanted whatever the layout.</summary>
     public BottomStep BottomStep { get; init; } = new();
 
@@ -33,8 +41,8 @@ public sealed record Brief
     /// <summary>The brief of a job that has a layout already: what would have to be chosen again.</summary>
     public static Brief Of(Job job) => new()
     {
-        Title = job.Title, Regulation = job.Regulation, Survey = job.Survey, Practice = job.Practice, ModelScale = job.ModelScale, Width = job.Width,
-        Sides = job.Sides == Jobs.Sides.For(job.Layout.Hand) ? null : job.Sides, Wishes = job.Wishes, BottomStep = job.BottomStep,
+        Title = job.Title, Units = job.Units, Regulation = job.Regulation, Survey = job.Survey, Practice = job.Practice, ModelScale = job.ModelScale, Width = job.Width,
+        Sides = job.Sides == Jobs.Sides.For(job.Layout.Hand) ? null : job.Sides, Wishes = job.Wishes, BottomStep = job.BottomStep, Ends = job.Ends,
     };
 
     /// <summary>The job of one layout.</summary>
@@ -44,7 +52,7 @@ public sealed record Brief
     /// <param name="newel">Side of the newels, mm.</param>
     public Job With(Layout layout, double going, double width, double newel) => new()
     {
-        Title = Title, Regulation = Regulation, Survey = Survey, Layout = layout, Sides = Sides ?? Jobs.Sides.For(layout.Hand), Going = going, Width = width,
-        ModelScale = ModelScale, Practice = Practice with { Newel = newel }, Wishes = Wishes, BottomStep = BottomStep,
+        Title = Title, Units = Units, Regulation = Regulation, Survey = Survey, Layout = layout, Sides = Sides ?? Jobs.Sides.For(layout.Hand), Going = going, Width = width,
+        ModelScale = ModelScale, Practice = Practice with { Newel = newel }, Wishes = Wishes, BottomStep = BottomStep, Ends = Ends,
     };
 }

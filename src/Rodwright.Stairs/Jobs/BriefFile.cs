@@ -19,13 +19,14 @@ public static class BriefFile
     public static Outcome<Brief> Read(string text, RegulationShelf? shelf = null)
     {
         var reading = new JobReading(FileKind.Job, shelf);
-        var job = JobFields.Blank;
+        Job job;
         using (var document = JobText.Parse(reading, text))
         {
             if (document is null) return Outcome<Brief>.Refused(reading.Findings);
+            reading.Take(UnitsField.Said(document.RootElement));
             // What compares the layout with something has nothing to compare.
             foreach (var path in StillToChoose) if (!Holds(document.RootElement, path)) reading.Withhold(path);
-            job = Group.Read(reading, document.RootElement, "", job, JobFields.All, optional: StillToChoose);
+            job = Group.Read(reading, document.RootElement, "", JobFields.BlankIn(reading.Units), JobFields.All, optional: StillToChoose);
         }
         foreach (var check in JobChecks.All) check.Apply(reading, job);
         SurveyChecks.Apply(reading, job.Survey);
@@ -33,7 +34,7 @@ public static class BriefFile
         return Outcome<Brief>.Of(
             new()
             {
-                Title = job.Title, Regulation = job.Regulation, Survey = job.Survey, Practice = job.Practice, ModelScale = job.ModelScale, Wishes = job.Wishes, BottomStep = job.BottomStep,
+                Title = job.Title, Units = job.Units, Regulation = job.Regulation, Survey = job.Survey, Practice = job.Practice, ModelScale = job.ModelScale, Wishes = job.Wishes, BottomStep = job.BottomStep, Ends = job.Ends,
                 Width = reading.IsGiven("width") ? job.Width : null,
                 Sides = reading.IsGiven("sides.left") && reading.IsGiven("sides.right") ? job.Sides : null,
             },

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Geometry;
 
 namespace Rodwright.Stairs.Jobs;
 
@@ -16,6 +17,19 @@ public sealed record FieldDescription(
     string Path, string Label, string Unit, double? Least, double? Most, string? Default,
     ImmutableArray<string> Choices, bool Required, string Source)
 {
+    /// <summary>Whether it is a length, typed and told in the unit of the job.</summary>
+    public bool IsLength => Unit == "mm";
+
+    /// <summary>What is allowed, in the unit of a job; empty for fields without a range.</summary>
+    public string RangeIn(Units units) => this is { Least: { } least, Most: { } most } ? IsLength ? $"{units.Print(least)} to {units.Print(most)}" : $"{Number.Print(least)} to {Number.Print(most)}" : "";
+
+    /// <summary>What is taken when it is left out, as it would be typed in a job of the unit; null where nothing is.</summary>
+    public string? DefaultIn(Units units) =>
+        IsLength && Default is { } usual && Units.Millimetres.TryRead(usual, out var length) ? units.Typed(length) : Default;
+
+    /// <summary>The word for its unit in a job of a unit: mm, "ft, in", or what the field counts in.</summary>
+    public string UnitIn(Units units) => IsLength && units.IsInches ? "ft, in" : Unit;
+
     /// <summary>Label of the group of fields it stands in: "tread wedge"; empty at the top of the file.</summary>
     public string Group { get; init; } = "";
 }

@@ -1,3 +1,5 @@
+using Rodwright.Geometry;
+
 namespace Rodwright.Stairs.Jobs;
 
 /// <summary>A job: survey, wishes, practice and the regulation it is judged by. Always whole and within its ranges; made by the job file's reader.</summary>
@@ -8,6 +10,9 @@ public sealed record Job
 
     /// <summary>Id of the regulation table the job is judged by; a job keeps the id it was made under.</summary>
     public required string Regulation { get; init; }
+
+    /// <summary>The unit its lengths are typed and read in; the properties here are millimetres whatever it is.</summary>
+    public Units Units { get; init; } = Units.Millimetres;
 
     /// <summary>What was measured.</summary>
     public required Survey Survey { get; init; }
@@ -23,6 +28,9 @@ public sealed record Job
 
     /// <summary>Width over the strings, mm.</summary>
     public required double Width { get; init; }
+
+    /// <summary>What open sides end in at the foot and the head.</summary>
+    public Ends Ends { get; init; } = Ends.Usual;
 
     /// <summary>How the bottom step ends at an open side.</summary>
     public BottomStep BottomStep { get; init; } = new();

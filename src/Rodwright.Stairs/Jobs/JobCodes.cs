@@ -284,4 +284,13 @@ public static class JobCodes
 
     /// <summary>A shape of the bottom step that is not known.</summary>
     public const string BottomShape = "RW1141";
+
+    /// <summary>A text that is no length in feet and inches, or one in a job in millimetres.</summary>
+    public const string InchText = "RW1150";
+
+    /// <summary>A unit that is not known.</summary>
+    public const string UnitsWord = "RW1151";
+
+    /// <summary>A newel at an end of the stair that is not known.</summary>
+    public const string EndNewel = "RW1142";
 }

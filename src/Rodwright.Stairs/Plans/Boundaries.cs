@@ -6,6 +6,9 @@ namespace Rodwright.Stairs.Plans;
 /// <summary>Builds one side of a plan as a boundary: the faces of its runs, and of the newels between them.</summary>
 internal static class Boundaries
 {
+    // Of a wall that a half newel stands against, mm: past every piece that may butt there.
+    private const double WallDrawn = 150;
+
     public static Boundary Of(PlanShape shape, Hand side, IReadOnlyList<Run> runs)
     {
         var edges = new List<BoundaryEdge>();
@@ -36,7 +39,13 @@ internal static class Boundaries
         {
             // The newel at the foot of the stair; a turn's own faces were added with the turn.
             if (leg.Index == 0 && shape.IsRounded(run.Side)) edges.Add(new(leg.At(lower, leg.Start), leg.At(lower, from - h), BoundaryKind.FreeEnd, "", ""));
-            if (leg.Index == 0) edges.Add(Newel(leg.At(lower, from - h), leg.At(lower, from + h), BoundaryKind.NewelFace, run.Lower.Newel, run.Side));
+            var half = leg.Index == 0 && shape.IsHalf(isTop: false);
+            if (half)
+            {
+                edges.Add(new(leg.At(face, from - WallDrawn), leg.At(face, from), BoundaryKind.WallEnd, "", ""));
+                edges.Add(Newel(leg.At(face, from), leg.At(lower, from), BoundaryKind.NewelJog, run.Lower.Newel, run.Side));
+            }
+            if (leg.Index == 0) edges.Add(Newel(leg.At(lower, half ? from : from - h), leg.At(lower, from + h), BoundaryKind.NewelFace, run.Lower.Newel, run.Side));
             from += h;
             edges.Add(Newel(leg.At(lower, from), leg.At(face, from), BoundaryKind.NewelJog, run.Lower.Newel, run.Side));
         }
@@ -44,8 +53,12 @@ internal static class Boundaries
         edges.Add(Face(leg.At(face, from), leg.At(face, to), run));
         if (run.Upper.Kind != RunEndKind.Newel) return;
         edges.Add(Newel(leg.At(face, to), leg.At(upper, to), BoundaryKind.NewelJog, run.Upper.Newel, run.Side));
-        if (leg.Index == shape.Legs.Length - 1)
-            edges.Add(Newel(leg.At(upper, to), leg.At(upper, to + 2 * h), BoundaryKind.NewelFace, run.Upper.Newel, run.Side));
+        if (leg.Index < shape.Legs.Length - 1) return;
+        var split = shape.IsHalf(isTop: true);
+        edges.Add(Newel(leg.At(upper, to), leg.At(upper, to + (split ? h : 2 * h)), BoundaryKind.NewelFace, run.Upper.Newel, run.Side));
+        if (!split) return;
+        edges.Add(Newel(leg.At(upper, to + h), leg.At(face, to + h), BoundaryKind.NewelJog, run.Upper.Newel, run.Side));
+        edges.Add(new(leg.At(face, to + h), leg.At(face, to + h + WallDrawn), BoundaryKind.WallEnd, "", ""));
     }
 
     /// <summary>The wall across a half turn; where that side is open, the faces of the two corner newels with it.</summary>

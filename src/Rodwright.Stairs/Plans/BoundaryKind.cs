@@ -15,6 +15,9 @@ public enum BoundaryKind
     /// <summary>The line in which a rounded bottom step leaves the stair's width, in front of its newel: nothing stands there.</summary>
     FreeEnd,
 
+    /// <summary>Face of the wall, in line with the string, that a half newel stands against: beyond the newel steps butt there.</summary>
+    WallEnd,
+
     /// <summary>Wall beside a landing: nothing of the stair is housed in it.</summary>
     Wall,
 }

@@ -11,8 +11,11 @@ namespace Rodwright.Stairs.Plans;
 /// <param name="Inner">Whether it stands on the inner side.</param>
 public sealed record NewelSite(string Id, string Name, string Mark, NewelRole Role, Point2 Centre, bool Inner)
 {
+    /// <summary>The way the half lies that is split off a half newel, against a wall; null for a whole newel.</summary>
+    public Vector2? Split { get; init; }
+
     /// <summary>Mirrored in the y axis.</summary>
-    public NewelSite Mirrored() => this with { Centre = Centre.Mirrored };
+    public NewelSite Mirrored() => this with { Centre = Centre.Mirrored, Split = Split is { } s ? new(-s.X, s.Y) : null };
 }
 
 /// <summary>What a newel does in the stair.</summary>

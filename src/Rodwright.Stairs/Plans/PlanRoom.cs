@@ -17,13 +17,13 @@ internal static class PlanRoom
         if (clear <= needed)
         {
             findings.Add(new("RW2001", Severity.Error, "width",
-                $"{Number.Print(job.Width)} over the strings leaves {Number.Print(clear)} clear between them; beside a newel of {Number.Print(job.Practice.Newel)} more than {Number.Print(needed)} is needed",
-                $"make the stair at least {Number.Print(Math.Ceiling(job.Width - clear + needed + 1))} wide"));
+                $"{job.Units.Print(job.Width)} over the strings leaves {job.Units.Print(clear)} clear between them; beside a newel of {job.Units.Print(job.Practice.Newel)} more than {job.Units.Print(needed)} is needed",
+                $"make the stair at least {job.Units.Print(job.Units.Up(job.Width - clear + needed + 1))} wide"));
         }
         else if (inset >= clear || inset + innerThickness / 2 <= job.Practice.Newel / 2)
         {
             findings.Add(new("RW2002", Severity.Error, "width",
-                $"the regulation's walking line, {Number.Print(inset)} from the inner string, does not lie between the newel's face and the wall in a clear width of {Number.Print(clear)}",
+                $"the regulation's walking line, {job.Units.Print(inset)} from the inner string, does not lie between the newel's face and the wall in a clear width of {job.Units.Print(clear)}",
                 "a wider stair, a smaller newel, or a regulation that measures in the middle"));
         }
         for (var i = 0; i < course.Turns.Length; i++) CheckTurn(job, course, i, findings);
@@ -48,9 +48,9 @@ internal static class PlanRoom
         var least = newel + newel / 4;
         if (well <= most || (well >= least && turn.Kind == TurnKind.Landing)) return;
         findings.Add(new("RW2006", Severity.Error, "layout.sequence",
-            $"a well of {Number.Print(well)} between the strings' centre lines leaves no place for the newel of {Number.Print(newel)}: one newel serves up to {Number.Print(most)}"
-                + (turn.Kind == TurnKind.Landing ? $", two from {Number.Print(least)} on" : ""),
-            turn.Kind == TurnKind.Landing ? $"a well of {Number.Print(Math.Floor(most))} or less, or of {Number.Print(Math.Ceiling(least))} or more" : $"a well of {Number.Print(Math.Floor(most))} or less, or two quarter turns with a flight between"));
+            $"a well of {job.Units.Print(well)} between the strings' centre lines leaves no place for the newel of {job.Units.Print(newel)}: one newel serves up to {job.Units.Print(most)}"
+                + (turn.Kind == TurnKind.Landing ? $", two from {job.Units.Print(least)} on" : ""),
+            turn.Kind == TurnKind.Landing ? $"a well of {job.Units.Print(job.Units.Down(most))} or less, or of {job.Units.Print(job.Units.Up(least))} or more" : $"a well of {job.Units.Print(job.Units.Down(most))} or less, or two quarter turns with a flight between"));
     }
 
     /// <summary>The findings with what would free those asked for, tried: afterwards there is a plan.</summary>
@@ -61,12 +61,12 @@ internal static class PlanRoom
     private static IEnumerable<Way> Candidates(Job job, string code)
     {
         var (layout, newel) = (job.Layout, job.Practice.Newel);
-        var smaller = Enumerable.Range(1, 20).Select(i => Remedied.Newel(Math.Floor(newel) - 5 * i)).Where(_ => job.HasNewels);
-        var wider = Enumerable.Range(1, 60).Select(i => Remedied.Width(Math.Ceiling(job.Width) + 10 * i));
+        var smaller = Enumerable.Range(1, 20).Select(i => Remedied.Newel(job.Units, job.Units.Down(newel) - job.Units.Nearby(5) * i)).Where(_ => job.HasNewels);
+        var wider = Enumerable.Range(1, 60).Select(i => Remedied.Width(job.Units, job.Units.Up(job.Width) + job.Units.Nearby(10) * i));
         var turns = Enumerable.Range(0, Course.Of(layout).Turns.Length).ToList();
         var moved = Enumerable.Range(1, 20).SelectMany(i => turns.SelectMany(t => new[] { Remedied.TurnMoved(job, t, i), Remedied.TurnMoved(job, t, -i) }));
         var more = Enumerable.Range(1, 3).Select(i => Remedied.Risers(job, layout.Risers + i));
-        var onNewel = Math.Max(0, Math.Floor(newel / 2 - job.Practice.Cover));
+        var onNewel = Math.Max(0, job.Units.Down(newel / 2 - job.Practice.Cover));
         var onTheNewel = turns.Where(t => (Remedied.TurnOf(job, t)!.FirstRiser ?? Remedied.TurnOf(job, t)!.LastRiser) is not null).Select(t => (Remedy?)Remedied.TurnRisers(
             job, t, Math.Min(Remedied.TurnOf(job, t)!.FirstRiser ?? onNewel, onNewel), Math.Min(Remedied.TurnOf(job, t)!.LastRiser ?? onNewel, onNewel)));
         return code switch
@@ -122,12 +122,12 @@ internal static class PlanRoom
             var free = centres - 2 * h;
             if (free >= shape.Job.Practice.Newel / 4) return;
             findings.Add(new("RW2003", Severity.Error, shape.Legs.Length > 1 && leg.Index == 0 ? "layout.sequence[0].flight" : "layout.sequence",
-                $"{leg.Goings} going{(leg.Goings == 1 ? "" : "s")} leave {Number.Print(free)} of string between two newels of {Number.Print(2 * h)}; at least {Number.Print(shape.Job.Practice.Newel / 4)} is needed for its shoulders",
+                $"{leg.Goings} going{(leg.Goings == 1 ? "" : "s")} leave {shape.Job.Units.Print(free)} of string between two newels of {shape.Job.Units.Print(2 * h)}; at least {shape.Job.Units.Print(shape.Job.Practice.Newel / 4)} is needed for its shoulders",
                 "one more going in this flight, a smaller newel, or none: let the flight begin with the turn"));
         }
 
         void Past(string field, double e, string side) => findings.Add(new("RW2004", Severity.Error, "layout.sequence.turn." + field,
-            $"a riser {Number.Print(e)} outside the newel's centre lies past the newel, but there is no flight {side} the turn whose string could carry it",
-            $"keep it within {Number.Print(h - shape.Job.Practice.Cover)}, or add a going {side} the turn"));
+            $"a riser {shape.Job.Units.Print(e)} outside the newel's centre lies past the newel, but there is no flight {side} the turn whose string could carry it",
+            $"keep it within {shape.Job.Units.Print(h - shape.Job.Practice.Cover)}, or add a going {side} the turn"));
     }
 }

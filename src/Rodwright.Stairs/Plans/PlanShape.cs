@@ -59,6 +59,9 @@ internal sealed record PlanShape
         return IsOpen(turn.Index, far) || IsOpen(turn.Index + 1, far);
     }
 
+    /// <summary>Whether the newel at an end of an open side is half a newel against a wall.</summary>
+    public bool IsHalf(bool isTop) => (isTop ? Job.Ends.Head : Job.Ends.Foot) == EndNewel.HalfNewel;
+
     /// <summary>Whether the bottom step has a rounded end on a side: its newel stands back at the second riser.</summary>
     public bool IsRounded(Hand side) => Job.BottomStep.Shape == BottomShape.BullNose && Legs[0].Goings > 0 && IsOpen(0, side);
 

@@ -54,7 +54,7 @@ internal static class PlanShapes
         var site = Site(job, turn, shape.ClearWidth, shape.Inset);
         var method = turn.Kind == TurnKind.Winders ? TurnCatalogue.Find(turn.Method)! : turn.Quarters == 1 ? QuarterLanding.Instance : QuarterLanding.Half;
         var found = turn.Kind == TurnKind.Landing
-            ? new(turn.FirstRiser ?? 0, turn.LastRiser ?? 0, TurnSolver.Decided(turn, "riser faces on the newel's centre"), true, 0, 0)
+            ? new(turn.FirstRiser ?? 0, turn.LastRiser ?? 0, TurnSolver.Decided(turn, "riser faces on the newel's centre", job.Units), true, 0, 0)
             : TurnSolver.Solve(site, method, turn, Planner.Wanted(job, regulation), regulation.Going, job.Practice, job.Going);
         var shift = Shift(job, turn, shape.ThicknessOf(hand));
         var centre = leg.At(hand == Hand.Left ? -shift : shape.Across + shift, leg.End + found.FirstRiser);

@@ -67,7 +67,7 @@ public static class Planner
     /// <summary>What the tapered steps of a job must keep under a regulation, at the job's model scale.</summary>
     internal static TurnSolver.Wanted Wanted(Job job, Regulation regulation) => new(
         Math.Max(regulation.TaperedAtLeastStraight ? job.Going : 0, regulation.LeastGoing * job.ModelScale),
-        regulation.LeastNarrow * job.ModelScale);
+        regulation.LeastNarrow * job.ModelScale) { Units = job.Units };
 
     private static Path2 Walking(PlanShape shape)
     {

@@ -23,7 +23,7 @@ internal static class RiserLines
     {
         var y = leg.Start + (number - leg.FirstRiser) * shape.Job.Going;
         // On an open side the first and last risers end on their newels' faces, all others on the string's.
-        var onNewel = (leg.Index == 0 && number == 1) || (leg.Index == shape.Legs.Length - 1 && number == shape.Risers);
+        var onNewel = (leg.Index == 0 && number == 1) || (leg.Index == shape.Legs.Length - 1 && number == shape.Risers && !shape.IsHalf(isTop: true));
         return new(number, leg.At(X(Hand.Left), y), leg.At(shape.WalkingX(leg.Index), y), leg.At(X(Hand.Right), y), leg.Along);
 
         double X(Hand side) => (onNewel || (leg.Index == 0 && number == 2 && shape.IsRounded(side))) && shape.IsOpen(leg.Index, side) ? shape.NewelX(side, -1) : shape.FaceX(side);

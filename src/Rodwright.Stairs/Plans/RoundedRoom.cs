@@ -21,6 +21,11 @@ internal static class RoundedRoom
                 "a square bottom step, or an open side with a flight before the first turn"));
             return;
         }
+        if (shape.IsHalf(isTop: false))
+        {
+            findings.Add(new("RW2008", Severity.Error, "ends.foot", "a half newel at the foot stands against a wall at the first riser; a bull-nose stands in front of a newel", "a whole newel at the foot, or a square bottom step"));
+            return;
+        }
         var (h, back) = (shape.HalfNewel, job.Going - shape.HalfNewel);
         var radius = step.Radius ?? back;
         // Past the spring: the slot and as much again of thinned riser, then the lap behind the full thickness, within the stair.
@@ -29,22 +34,22 @@ internal static class RoundedRoom
         if (radius > back + Tolerance.Same)
         {
             findings.Add(new("RW2009", Severity.Error, "bottomStep.radius",
-                $"a quarter circle of {Number.Print(radius)} does not end in front of the newel, whose face stands {Number.Print(back)} behind the first riser",
-                $"a radius of {Number.Print(Math.Floor(back))} or less, or left out"));
+                $"a quarter circle of {job.Units.Print(radius)} does not end in front of the newel, whose face stands {job.Units.Print(back)} behind the first riser",
+                $"a radius of {job.Units.Print(job.Units.Down(back))} or less, or left out"));
         }
         else if (radius <= Math.Max(step.Veneer, job.Practice.Riser))
         {
-            findings.Add(new("RW2009", Severity.Error, "going", $"a quarter circle of {Number.Print(radius)} in front of the newel is less than the riser is thick", "a longer going or a smaller newel"));
+            findings.Add(new("RW2009", Severity.Error, "going", $"a quarter circle of {job.Units.Print(radius)} in front of the newel is less than the riser is thick", "a longer going or a smaller newel"));
         }
         else if (needed > room)
         {
             findings.Add(new("RW2009", Severity.Error, "bottomStep.radius",
-                $"a quarter circle of {Number.Print(radius)} with its block takes {Number.Print(needed)} of the step; the stair has {Number.Print(room)}{(sides == 2 ? " for each end" : "")}",
-                $"a radius of {Number.Print(Math.Floor(radius - needed + room))} or less, or a shorter lap"));
+                $"a quarter circle of {job.Units.Print(radius)} with its block takes {job.Units.Print(needed)} of the step; the stair has {job.Units.Print(room)}{(sides == 2 ? " for each end" : "")}",
+                $"a radius of {job.Units.Print(job.Units.Down(radius - needed + room))} or less, or a shorter lap"));
         }
         if (step.Veneer >= job.Practice.Riser)
         {
-            findings.Add(new("RW2009", Severity.Error, "bottomStep.veneer", $"a riser {Number.Print(job.Practice.Riser)} thick cannot be thinned to {Number.Print(step.Veneer)}", "1.5 to 3 is usual"));
+            findings.Add(new("RW2009", Severity.Error, "bottomStep.veneer", $"a riser {job.Units.Print(job.Practice.Riser)} thick cannot be thinned to {job.Units.Print(step.Veneer)}", $"{job.Units.Print(1.5)} to {job.Units.Print(3)} is usual"));
         }
     }
 }

@@ -43,8 +43,10 @@ internal static class Sites
             var turn = isTop ? shape.Turns.LastOrDefault() : shape.Turns.FirstOrDefault();
             if (!shape.IsOpen(leg.Index, side) || (leg.Goings == 0 && turn?.Hand == side)) return;
             var at = leg.At(shape.CentreX(side), isTop ? leg.End : shape.Foot(side));
-            if (isTop) Add(Ids.Top(side), "top newel" + words, NewelRole.Top, at, side == Hand.Left);
-            else Add(Ids.Bottom(side), "bottom newel" + words, NewelRole.Bottom, at, side == Hand.Left);
+            var half = shape.IsHalf(isTop) ? "half newel at the " + (isTop ? "head" : "foot") : null;
+            if (isTop) Add(Ids.Top(side), (half ?? "top newel") + words, NewelRole.Top, at, side == Hand.Left);
+            else Add(Ids.Bottom(side), (half ?? "bottom newel") + words, NewelRole.Bottom, at, side == Hand.Left);
+            if (half is not null) sites[^1] = sites[^1] with { Split = isTop ? leg.Along : -leg.Along };
         }
 
         void Add(string id, string name, NewelRole role, Point2 centre, bool inner) =>

@@ -74,6 +74,9 @@ public sealed record StairPlan
     /// <summary>Rise of every step, mm.</summary>
     public double Rise => Job.Rise;
 
+    /// <summary>The unit in which the job's lengths are read and written.</summary>
+    public Units Units => Job.Units;
+
     /// <summary>Going of the straight steps, mm.</summary>
     public double Going => Job.Going;
 

@@ -12,49 +12,49 @@ internal static class DecisionWords
         var (rise, stair) = (brief.Survey.Height / c.Risers, Stair(c, brief));
         return bound switch
         {
-            Bound.Rise => $"the rise: {Mm(over)} outside {Range(rules.Rise)} with {stair}",
-            Bound.Going => $"the going: {Mm(over)} outside {Range(rules.Going)} with {stair}",
+            Bound.Rise => $"the rise: {Mm(brief.Units, over)} outside {Range(brief.Units, rules.Rise)} with {stair}",
+            Bound.Going => $"the going: {Mm(brief.Units, over)} outside {Range(brief.Units, rules.Going)} with {stair}",
             Bound.Pitch => $"the pitch: {Degrees(rise / c.Going)} with {stair}; {Degrees(rules.Slope)} is allowed",
             Bound.TaperedPitch => $"the pitch of the tapered steps with {stair}; {Degrees(rules.TaperedSlope)} is allowed",
-            Bound.TwoRiseAndGoing => $"twice the rise and the going: {Mm(over)} outside {Range(rules.TwoRiseAndGoing)} with {stair}",
+            Bound.TwoRiseAndGoing => $"twice the rise and the going: {Mm(brief.Units, over)} outside {Range(brief.Units, rules.TwoRiseAndGoing)} with {stair}",
             Bound.RisersPerFlight => $"the number of risers in a flight: {Number.Print(over, 0)} off with {stair}",
-            Bound.FlightRise => $"the height of a flight: {Mm(over)} too much with {stair}",
+            Bound.FlightRise => $"the height of a flight: {Mm(brief.Units, over)} too much with {stair}",
             Bound.StraightRun => $"the number of risers without a change of direction: {Number.Print(over, 0)} too many",
-            Bound.ClearWidth => $"the clear width: {Mm(over)} short of {Mm(rules.ClearWidth)}",
-            Bound.Landing => $"the length of the landing: {Mm(over)} short",
-            Bound.Narrow => $"the narrow ends: {Mm(over)} short at a newel of {Number.Print(c.Newel)} with {Tapered(c)} and {stair}",
-            Bound.TaperedGoing => $"the going of the tapered steps on the walking line: {Mm(over)} short at a newel of {Number.Print(c.Newel)} with {Tapered(c)} and {stair}",
-            Bound.LongestGoing => $"the longest going of the tapered steps: {Mm(over)} more than {Mm(rules.GreatestGoing)} with {Tapered(c)} and {stair}",
-            Bound.StringWidth => $"the width of the strings: {Mm(over)} more is needed under {stair}",
-            Bound.Proud => $"the newels: one of {Number.Print(c.Newel)} stands {Mm(over)} less proud of its strings than its housings are deep",
-            Bound.Shoulders => $"the length of string between two newels: {Mm(over)} short with {stair}",
-            Bound.RoomLength => $"the length of the room: {Mm(over)} short along the wall with {stair}",
-            Bound.RoomWidth => $"the width of the room: {Mm(over)} short out from the wall with {stair}",
-            Bound.WellLength => $"the headroom under the edge of the well: it would be {Mm(over)} too short for {Mm(rules.Headroom)} with {stair}",
-            Bound.WellWidth => $"the headroom beside the well: it is {Mm(over)} too narrow for {Mm(rules.Headroom)} with {stair}",
+            Bound.ClearWidth => $"the clear width: {Mm(brief.Units, over)} short of {Mm(brief.Units, rules.ClearWidth)}",
+            Bound.Landing => $"the length of the landing: {Mm(brief.Units, over)} short",
+            Bound.Narrow => $"the narrow ends: {Mm(brief.Units, over)} short at a newel of {brief.Units.Print(c.Newel)} with {Tapered(c)} and {stair}",
+            Bound.TaperedGoing => $"the going of the tapered steps on the walking line: {Mm(brief.Units, over)} short at a newel of {brief.Units.Print(c.Newel)} with {Tapered(c)} and {stair}",
+            Bound.LongestGoing => $"the longest going of the tapered steps: {Mm(brief.Units, over)} more than {Mm(brief.Units, rules.GreatestGoing)} with {Tapered(c)} and {stair}",
+            Bound.StringWidth => $"the width of the strings: {Mm(brief.Units, over)} more is needed under {stair}",
+            Bound.Proud => $"the newels: one of {brief.Units.Print(c.Newel)} stands {Mm(brief.Units, over)} less proud of its strings than its housings are deep",
+            Bound.Shoulders => $"the length of string between two newels: {Mm(brief.Units, over)} short with {stair}",
+            Bound.RoomLength => $"the length of the room: {Mm(brief.Units, over)} short along the wall with {stair}",
+            Bound.RoomWidth => $"the width of the room: {Mm(brief.Units, over)} short out from the wall with {stair}",
+            Bound.WellLength => $"the headroom under the edge of the well: it would be {Mm(brief.Units, over)} too short for {Mm(brief.Units, rules.Headroom)} with {stair}",
+            Bound.WellWidth => $"the headroom beside the well: it is {Mm(brief.Units, over)} too narrow for {Mm(brief.Units, rules.Headroom)} with {stair}",
             _ => "",
         };
     }
 
     /// <summary>"13 risers of 203 and a going of 217".</summary>
-    public static string Stair(Candidate c, Brief brief) => $"{Number.Print(c.Risers, 0)} risers of {Number.Print(brief.Survey.Height / c.Risers)} and a going of {Number.Print(c.Going, 0)}";
+    public static string Stair(Candidate c, Brief brief) => $"{Number.Print(c.Risers, 0)} risers of {brief.Units.Print(brief.Survey.Height / c.Risers)} and a going of {brief.Units.Print(c.Going, 0)}";
 
     /// <summary>The same with newel and steps: "..., newel 90, flights 6 4, turns 3".</summary>
     public static string Whole(Candidate c, Brief brief) =>
-        $"{Stair(c, brief)}, newel {Number.Print(c.Newel)}, width {Number.Print(c.Width)}, flights {Join(c.Goings)}{(c.Steps.IsEmpty ? "" : $", turns {Join(c.Steps)}")}";
+        $"{Stair(c, brief)}, newel {brief.Units.Print(c.Newel)}, width {brief.Units.Print(c.Width)}, flights {Join(c.Goings)}{(c.Steps.IsEmpty ? "" : $", turns {Join(c.Steps)}")}";
 
     private static string Join(IEnumerable<int> numbers) => string.Join(' ', numbers.Select(n => Number.Print(n, 0)));
 
     public static string Degrees(double slope) => Number.Print(Angle.OfPitch(slope, 1).Degrees) + "°";
 
-    public static string Mm(double value) => Number.Print(value) + " mm";
+    public static string Mm(Units units, double value) => units.With(value, 1);
 
     private static string Tapered(Candidate c) => c.Steps.Distinct().Count() == 1 ? $"{Number.Print(c.Steps[0], 0)} tapered steps" : $"{Number.Print(c.Steps.Max(), 0)} tapered steps";
 
-    private static string Range((double Least, double Most) range) => (double.IsFinite(range.Least), double.IsFinite(range.Most)) switch
+    private static string Range(Units units, (double Least, double Most) range) => (double.IsFinite(range.Least), double.IsFinite(range.Most)) switch
     {
-        (true, true) => $"{Number.Print(range.Least)} to {Mm(range.Most)}",
-        (true, false) => $"at least {Mm(range.Least)}",
-        _ => $"at most {Mm(range.Most)}",
+        (true, true) => $"{units.Range(range.Least, range.Most, 1)}",
+        (true, false) => $"at least {Mm(units, range.Least)}",
+        _ => $"at most {Mm(units, range.Most)}",
     };
 }

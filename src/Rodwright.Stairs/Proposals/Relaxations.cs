@@ -23,9 +23,9 @@ internal static class Relaxations
             Bound.RoomWidth => Moved(by => Wall(brief, brief.Survey.Place.Wall, by), "more room out from the wall"),
             Bound.Narrow or Bound.TaperedGoing or Bound.Proud => Newel(),
             Bound.ClearWidth or Bound.Landing => Wider(),
-            Bound.StringWidth => new(bound, over, $"strings {Mm(over)} wider with {Stair(c, brief)}"),
-            Bound.Pitch => new(bound, over, $"{Number(c.Risers)} risers and a going of {Number(c.Going)} give {Exact(rise / c.Going)}, where {Degrees(rules.Slope)} is allowed: another regulation, or one agreed with whoever checks the building"),
-            Bound.Rise or Bound.Going or Bound.TwoRiseAndGoing => new(bound, over, $"{Stair(c, brief)} under a limit that is {Mm(over)} wider"),
+            Bound.StringWidth => new(bound, over, $"strings {Mm(brief.Units, over)} wider with {Stair(c, brief)}"),
+            Bound.Pitch => new(bound, over, $"{Number(c.Risers)} risers and a going of {brief.Units.Print(c.Going)} give {Exact(rise / c.Going)}, where {Degrees(rules.Slope)} is allowed: another regulation, or one agreed with whoever checks the building"),
+            Bound.Rise or Bound.Going or Bound.TwoRiseAndGoing => new(bound, over, $"{Stair(c, brief)} under a limit that is {Mm(brief.Units, over)} wider"),
             _ => null,
         };
 
@@ -34,7 +34,7 @@ internal static class Relaxations
             for (var by = Math.Ceiling(over - 1e-6); by <= Math.Min(MostMoved, over + 40); by++)
             {
                 if (change(by) is not { } changed || !Holds(changed, c)) continue;
-                return Closes(changed, c) ? new(bound, by, $"{Mm(by)} {what}") : null;
+                return Closes(changed, c) ? new(bound, by, $"{Mm(brief.Units, by)} {what}") : null;
             }
             return null;
         }
@@ -42,14 +42,14 @@ internal static class Relaxations
         Relaxation? Newel()
         {
             for (var newel = Math.Ceiling((c.Newel + 1) / 5) * 5; newel <= 200; newel += 5)
-                if (Holds(brief, c with { Newel = newel, Offsets = [] }) && Closes(brief, c with { Newel = newel, Offsets = [] })) return new(bound, newel - c.Newel, $"a newel of {Number(newel)} with {Stair(c, brief)}");
+                if (Holds(brief, c with { Newel = newel, Offsets = [] }) && Closes(brief, c with { Newel = newel, Offsets = [] })) return new(bound, newel - c.Newel, $"a newel of {brief.Units.Print(newel)} with {Stair(c, brief)}");
             return null;
         }
 
         Relaxation? Wider()
         {
             for (var width = Math.Ceiling(c.Width + over); width <= c.Width + 400; width += 5)
-                if (Holds(brief, c with { Width = width, Offsets = [] }) && Closes(brief, c with { Width = width, Offsets = [] })) return new(bound, width - c.Width, $"a stair {Number(width)} wide");
+                if (Holds(brief, c with { Width = width, Offsets = [] }) && Closes(brief, c with { Width = width, Offsets = [] })) return new(bound, width - c.Width, $"a stair {brief.Units.Print(width)} wide");
             return null;
         }
 
@@ -90,7 +90,7 @@ internal static class Relaxations
             by[i] = high;
         }
         if (confirm(c.Job(Changed(), brief.Wishes?.Hand ?? Hand.Left)) is not null) return null;
-        var words = ways.Select((w, i) => (w.Words, By: by[i])).Where(w => w.By > 0).Select(w => $"{Mm(w.By)} {w.Words}").ToList();
+        var words = ways.Select((w, i) => (w.Words, By: by[i])).Where(w => w.By > 0).Select(w => $"{Mm(brief.Units, w.By)} {w.Words}").ToList();
         return new(ways[first].Bound, by[first], string.Join(", ", words) + (words.Count > 1 ? ", all together" : "") + $", for {Stair(c, brief)}");
 
         bool Holds() => FullCheck.Of(c.Job(Changed(), brief.Wishes?.Hand ?? Hand.Left), table).Against is null;

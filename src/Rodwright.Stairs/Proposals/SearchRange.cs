@@ -23,7 +23,7 @@ internal sealed record SearchRange((int Least, int Most) Risers, (int Least, int
         // Larger newels than the shop's own only help the narrow ends; more than 140 is a column.
         ImmutableArray<double> newels = wishes.Newels.Count > 0
             ? [.. wishes.Newels.Distinct().Order()]
-            : [brief.Practice.Newel, .. Remedied.Newels.Where(n => n > brief.Practice.Newel && n <= 140)];
+            : [brief.Practice.Newel, .. Remedied.Newels(brief.Units).Where(n => n > brief.Practice.Newel && n <= 140)];
         ImmutableArray<double> widths = wishes.Widths.Count > 0 ? [.. wishes.Widths.Distinct().Order()] : [brief.Width ?? UsualWidth * scale];
         return new(risers, goings, newels, widths);
     }

@@ -12,6 +12,9 @@ namespace Rodwright.Stairs.Regulations;
 /// <param name="Reason">Why it was not judged; empty otherwise.</param>
 public sealed record ClauseCheck(Clause Clause, CheckOutcome Outcome, double? Measured, LimitRange Range, string Limit, string Where, string Reason)
 {
+    /// <summary>The unit the job's lengths are read in.</summary>
+    public Units Units { get; init; } = Units.Millimetres;
+
     /// <summary>The outcome as files and sheets write it: pass, fail, advice, not-checked.</summary>
     public string OutcomeWord => Outcome switch
     {
@@ -33,5 +36,5 @@ public sealed record ClauseCheck(Clause Clause, CheckOutcome Outcome, double? Me
     };
 
     /// <summary>The measurement as a sheet prints it; a dash when there is none.</summary>
-    public string MeasuredWords => Measured is { } value ? Clause.Rule.Print(value) : "–";
+    public string MeasuredWords => Measured is { } value ? Clause.Rule.Print(value, Units) : "–";
 }

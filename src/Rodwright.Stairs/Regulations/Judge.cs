@@ -54,16 +54,16 @@ public static class Judge
     private static ClauseCheck Check(StairPlan plan, Clause clause)
     {
         var range = clause.Limit.On(plan, clause.Rule.Unit);
-        var words = clause.Limit.Words(clause.Rule, range);
-        if (clause.Except(plan) is { } exception) return new(clause, CheckOutcome.NotChecked, null, range, words, "", exception);
+        var words = clause.Limit.Words(clause.Rule, range, plan.Units);
+        if (clause.Except(plan) is { } exception) return new(clause, CheckOutcome.NotChecked, null, range, words, "", exception) { Units = plan.Units };
         Measurement? worst = null;
         foreach (var measurement in clause.Rule.Measure(plan))
             if (worst is not { } so || Worse(range, measurement.Value, so.Value)) worst = measurement;
-        if (worst is not { } found) return new(clause, CheckOutcome.NotChecked, null, range, words, "", clause.Rule.Nothing);
+        if (worst is not { } found) return new(clause, CheckOutcome.NotChecked, null, range, words, "", clause.Rule.Nothing) { Units = plan.Units };
         if (range is { Least: null, Most: null })
-            return new(clause, CheckOutcome.NotChecked, found.Value, range, words, found.Where, "for information: no limit is set for it");
+            return new(clause, CheckOutcome.NotChecked, found.Value, range, words, found.Where, "for information: no limit is set for it") { Units = plan.Units };
         var outcome = range.Holds(found.Value) ? CheckOutcome.Pass : clause.Weight == Weight.Limit ? CheckOutcome.Fail : CheckOutcome.Advice;
-        return new(clause, outcome, found.Value, range, words, found.Where, "");
+        return new(clause, outcome, found.Value, range, words, found.Where, "") { Units = plan.Units };
     }
 
     /// <summary>Nearer to failing; where there is no limit, smaller. Of equals, whatever their rounding, the lowest step stands.</summary>
@@ -79,7 +79,7 @@ public static class Judge
         var doubt = check.Clause.Evidence == Evidence.Memory ? "; not checked against the document" : "";
         var advice = telling.Hints ? rule.Remedy(plan, Together(plan, rule, check.Range), at) : "";
         return new(rule.Code, failed ? Severity.Breach : Severity.Advice, check.Where,
-            $"{rule.Title} is {rule.Print(at.Value)}; {check.Limit} is {(failed ? "allowed" : "advised")} ({source}{doubt})", advice.Words)
+            $"{rule.Title} is {rule.Print(at.Value, plan.Units)}; {check.Limit} is {(failed ? "allowed" : "advised")} ({source}{doubt})", advice.Words)
         {
             Remedies = telling.Remedies(rule.Code) ? Trial.Keeping(plan, rule, advice.Ways) : [],
         };

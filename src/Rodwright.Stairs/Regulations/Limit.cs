@@ -95,21 +95,21 @@ public sealed record Limit
         return found!.Value;
     }
 
-    /// <summary>The limit in words, for a rule and the stair it is judged on.</summary>
-    public string Words(Rule rule, LimitRange range)
+    /// <summary>The limit in words, for a rule and the stair it is judged on. The document's own figure is added where the stair is not measured in its unit.</summary>
+    public string Words(Rule rule, LimitRange range, Units units)
     {
         var against = Reference switch
         {
             LimitReference.StraightGoing => " (the straight going)",
             LimitReference.ClearWidth => " (the clear width)",
             LimitReference.StraightGoings => $" ({Number.Print(Times, 2)} straight goings)",
-            _ => Boxes.IsEmpty ? Figure.Length > 0 ? $" ({Figure})" : "" : " (with this rise)",
+            _ => Boxes.IsEmpty ? Figure.Length > 0 && !units.IsInches ? $" ({Figure})" : "" : " (with this rise)",
         };
         return (range.Least, range.Most) switch
         {
-            ({ } least, { } most) => $"{Number.Print(least, 2)} to {rule.Print(most)}{against}",
-            ({ } least, null) => $"at least {rule.Print(least)}{against}",
-            (null, { } most) => $"at most {rule.Print(most)}{against}",
+            ({ } least, { } most) => $"{(rule.Unit == RuleUnit.Millimetres ? units.Least(least) : Number.Print(least, 2))} to {rule.Print(most, units)}{against}",
+            ({ } least, null) => $"at least {rule.Print(least, units)}{against}",
+            (null, { } most) => $"at most {rule.Print(most, units)}{against}",
             _ => "no limit",
         };
     }
@@ -121,8 +121,8 @@ public sealed record Limit
         LimitReference.ClearWidth => "at least the clear width",
         LimitReference.StraightGoings => $"at most {Number.Print(Times, 2)} straight goings",
         _ when !Boxes.IsEmpty => string.Join(", or ", Boxes.Select(b =>
-            $"{Number.Print(b.GoingLeast, 2)} to {rule.Print(b.GoingMost)} with a rise of {Number.Print(b.RiseLeast, 2)} to {rule.Print(b.RiseMost)}")),
-        _ => Words(rule, new(Least, Most)),
+            $"{Number.Print(b.GoingLeast, 2)} to {rule.Print(b.GoingMost, Units.Millimetres)} with a rise of {Number.Print(b.RiseLeast, 2)} to {rule.Print(b.RiseMost, Units.Millimetres)}")),
+        _ => Words(rule, new(Least, Most), Units.Millimetres),
     };
 }
 

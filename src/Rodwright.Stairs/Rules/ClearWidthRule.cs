@@ -22,6 +22,6 @@ public sealed class ClearWidthRule : Rule
     public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst)
     {
         var width = plan.Job.Width + range.Least!.Value - plan.ClearWidth;
-        return Advice.Of($"make the stair {Mm(width)} over strings, and more for handrails", Remedied.Width(Math.Ceiling(width - Tolerance.Same)));
+        return Advice.Of($"make the stair {plan.Units.With(width)} over strings, and more for handrails", Remedied.Width(plan.Units, plan.Units.Up(width - Tolerance.Same)));
     }
 }

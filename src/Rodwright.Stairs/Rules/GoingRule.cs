@@ -23,6 +23,6 @@ public sealed class GoingRule : Rule
     /// <inheritdoc/>
     public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
         worst.Value < range.Least
-            ? Advice.Of($"make the going {Mm(range.Least!.Value)} or more", Remedied.Going(range.WholeAtLeast))
-            : Advice.Of($"make the going {Mm(range.Most!.Value)} or less", Remedied.Going(range.WholeAtMost));
+            ? Advice.Of($"make the going {plan.Units.With(range.Least!.Value)} or more", Remedied.Going(plan.Units, range.WholeAtLeast(plan.Units)))
+            : Advice.Of($"make the going {plan.Units.With(range.Most!.Value)} or less", Remedied.Going(plan.Units, range.WholeAtMost(plan.Units)));
 }

@@ -23,6 +23,6 @@ public sealed class GreatestGoingRule : Rule
     /// <inheritdoc/>
     public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
         worst.Where == "straight steps"
-            ? Advice.Of($"make the going {Mm(range.Most!.Value)} or less", Remedied.Going(range.WholeAtMost))
+            ? Advice.Of($"make the going {plan.Units.With(range.Most!.Value)} or less", Remedied.Going(plan.Units, range.WholeAtMost(plan.Units)))
             : TaperedSteps.Shorter(plan);
 }

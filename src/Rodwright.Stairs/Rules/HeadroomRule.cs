@@ -32,9 +32,9 @@ public sealed class HeadroomRule : Rule
         var limit = range.Least!.Value;
         if (HeadroomReport.Of(plan) is not { } report || report.Under.FirstOrDefault(c => HeadroomWords.Where(plan, c) == worst.Where) is not { } found) return "measure what is above the stair again";
         if (!found.Under.IsTrimmer)
-            return $"move the stair away from the low side of {found.Under.Name}, or take steps out of the part under it: {Mm(limit - found.Least)} more is needed there";
+            return $"move the stair away from the low side of {found.Under.Name}, or take steps out of the part under it: {plan.Units.With(limit - found.Least)} more is needed there";
         var longer = WellLonger.For(report, limit);
-        var words = longer.IsEmpty ? "make the well longer" : string.Join(" and ", longer.Select(w => $"make the well {Mm(w.By)} longer {HeadroomWords.Towards(plan, w)}"));
+        var words = longer.IsEmpty ? "make the well longer" : string.Join(" and ", longer.Select(w => $"make the well {plan.Units.With(w.By)} longer {HeadroomWords.Towards(plan, w)}"));
         return Advice.Of(words + ", or begin the stair further from under the floor", Ways(plan, longer));
     }
 
@@ -42,7 +42,7 @@ public sealed class HeadroomRule : Rule
     {
         // A rectangle whose far end stands where the stair needs it grows back towards the foot.
         if (plan.Job.Survey.Well is not { IsRectangle: true, Along: null } well || longer is not [var only] || !HeadroomWords.Towards(plan, only).EndsWith("foot", StringComparison.Ordinal)) return [];
-        var more = Math.Ceiling(only.By - 1e-6);
-        return [Findings.Remedy.Of($"the well {Mm(more)} longer", FieldChange.ToList("survey.well.length", well.Length.Values.Select(v => v + more)))];
+        var more = plan.Units.Up(only.By - 1e-6);
+        return [Findings.Remedy.Of($"the well {plan.Units.With(more)} longer", FieldChange.ToList("survey.well.length", well.Length.Values.Select(v => v + more)))];
     }
 }

@@ -22,5 +22,5 @@ public sealed class HeadroomSideRule : Rule
 
     /// <inheritdoc/>
     public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
-        $"move the stair {Mm(range.Least!.Value - worst.Value)} further from under the slope, measured plumb, or turn it the other way";
+        $"move the stair {plan.Units.With(range.Least!.Value - worst.Value)} further from under the slope, measured plumb, or turn it the other way";
 }

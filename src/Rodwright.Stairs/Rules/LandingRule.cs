@@ -43,7 +43,7 @@ public sealed class LandingRule : Rule
         var e = Math.Ceiling(Math.Max(turn.FirstRiser, turn.LastRiser) + further - Tolerance.Same);
         var past = Math.Ceiling(plan.Job.Practice.Newel / 2 + plan.Job.Practice.Riser + plan.Job.Practice.Cover - Tolerance.Same);
         return Advice.Of(
-            $"set the landing's risers {Mm(further)} further out (firstRiser, lastRiser), or make the stair wider",
-            Way.Of([Remedied.TurnRisers(plan.Job, turn.Index, e, e), Remedied.TurnRisers(plan.Job, turn.Index, Math.Max(e, past), Math.Max(e, past))]), Remedied.Width(Math.Ceiling(plan.Job.Width + further - Tolerance.Same)));
+            $"set the landing's risers {plan.Units.With(further)} further out (firstRiser, lastRiser), or make the stair wider",
+            Way.Of([Remedied.TurnRisers(plan.Job, turn.Index, e, e), Remedied.TurnRisers(plan.Job, turn.Index, Math.Max(e, past), Math.Max(e, past))]), Remedied.Width(plan.Units, plan.Units.Up(plan.Job.Width + further - Tolerance.Same)));
     }
 }

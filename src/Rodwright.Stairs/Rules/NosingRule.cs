@@ -20,8 +20,8 @@ public sealed class NosingRule : Rule
     /// <inheritdoc/>
     public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
         worst.Value < range.Least
-            ? Advice.Of($"make practice.nosing {Mm(range.Least!.Value)} or more", Nosing(range.WholeAtLeast))
-            : Advice.Of($"make practice.nosing {Mm(range.Most!.Value)} or less", Nosing(range.WholeAtMost));
+            ? Advice.Of($"make practice.nosing {plan.Units.With(range.Least!.Value)} or more", Nosing(plan, range.WholeAtLeast(plan.Units)))
+            : Advice.Of($"make practice.nosing {plan.Units.With(range.Most!.Value)} or less", Nosing(plan, range.WholeAtMost(plan.Units)));
 
-    private static Remedy Nosing(double nosing) => Findings.Remedy.Of($"a nosing of {Mm(nosing)}", FieldChange.To("practice.nosing", nosing));
+    private static Remedy Nosing(StairPlan plan, double nosing) => Findings.Remedy.Of($"a nosing of {plan.Units.With(nosing)}", FieldChange.To("practice.nosing", nosing));
 }

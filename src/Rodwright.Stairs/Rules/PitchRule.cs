@@ -25,12 +25,12 @@ public sealed class PitchRule : Rule
     /// <inheritdoc/>
     public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst)
     {
-        // Rounded up to a whole millimetre, so that what is offered keeps the limit.
-        var going = Math.Ceiling(plan.Rise / Angle.FromDegrees(range.Most!.Value).Tangent - Tolerance.Same);
+        // Rounded up to a whole step of the unit, so that what is offered keeps the limit.
+        var going = plan.Units.Up(plan.Rise / Angle.FromDegrees(range.Most!.Value).Tangent - Tolerance.Same);
         var rise = plan.Job.Survey.Height / (plan.Risers + 1);
         var fewer = Angle.OfPitch(rise, plan.Going).Degrees;
         return Advice.Of(
-            $"a going of {Mm(going)} brings the pitch to {Number.Print(Angle.OfPitch(plan.Rise, going).Degrees, 2)}°; one riser more, {plan.Risers + 1} of {Mm(rise)}, to {Number.Print(fewer, 2)}°",
-            Remedied.Going(going), Way.Of(Remedied.Risers(plan.Job, RiserSplit.NotAbove(plan.Job.Survey.Height, plan.Going * Angle.FromDegrees(range.Most!.Value).Tangent).Risers)));
+            $"a going of {plan.Units.With(going)} brings the pitch to {Number.Print(Angle.OfPitch(plan.Rise, going).Degrees, 2)}°; one riser more, {plan.Risers + 1} of {plan.Units.With(rise)}, to {Number.Print(fewer, 2)}°",
+            Remedied.Going(plan.Units, going), Way.Of(Remedied.Risers(plan.Job, RiserSplit.NotAbove(plan.Job.Survey.Height, plan.Going * Angle.FromDegrees(range.Most!.Value).Tangent).Risers)));
     }
 }

@@ -24,6 +24,6 @@ public sealed class RiseRule : Rule
         var risers = worst.Value > range.Most ? (int)Math.Ceiling(height / range.Most!.Value) : (int)Math.Floor(height / range.Least!.Value);
         return risers < 2
             ? "check the height: no number of risers keeps this rise"
-            : Advice.Of($"{risers} risers instead of {plan.Risers} make a rise of {Mm(height / risers)}", Way.Of(Remedied.Risers(plan.Job, risers)));
+            : Advice.Of($"{risers} risers instead of {plan.Risers} make a rise of {plan.Units.With(height / risers)}", Way.Of(Remedied.Risers(plan.Job, risers)));
     }
 }

@@ -40,13 +40,10 @@ public abstract class Rule
     /// <param name="worst">The measurement that is furthest off.</param>
     public abstract Advice Remedy(StairPlan plan, LimitRange range, Measurement worst);
 
-    /// <summary>A length as findings print it.</summary>
-    private protected static string Mm(double value) => Number.Print(value, 2) + " mm";
-
-    /// <summary>A value in the rule's unit.</summary>
-    public string Print(double value) => Unit switch
+    /// <summary>A value in the rule's unit; lengths in the unit of a job, a fraction not on a sixteenth of an inch with its decimals.</summary>
+    public string Print(double value, Units units) => Unit switch
     {
-        RuleUnit.Millimetres => Mm(value),
+        RuleUnit.Millimetres => units.Judged(value),
         RuleUnit.Degrees => Number.Print(value, 2) + "°",
         _ => Number.Print(value, 2),
     };

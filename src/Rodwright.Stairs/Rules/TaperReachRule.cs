@@ -28,5 +28,5 @@ public sealed class TaperReachRule : Rule
 
     /// <inheritdoc/>
     public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
-        $"taper fewer of the straight steps: {Mm(range.Most!.Value)} beyond the bend is the most";
+        $"taper fewer of the straight steps: {plan.Units.With(range.Most!.Value)} beyond the bend is the most";
 }

@@ -26,7 +26,7 @@ public sealed class TaperedPerQuarterRule : Rule
     /// <inheritdoc/>
     public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst)
     {
-        var (most, words) = ((int)range.WholeAtMost, $"{Number.Print(range.WholeAtMost, 0)} tapered steps in each quarter turn, or a landing");
+        var (most, words) = ((int)range.WholeAtMost(Units.Millimetres), $"{Number.Print(range.WholeAtMost(Units.Millimetres), 0)} tapered steps in each quarter turn, or a landing");
         var turn = plan.Turns.Where(t => !t.Steps.IsEmpty).MaxBy(t => t.Turn.Tapered / (double)t.Turn.Quarters);
         return turn is null ? words
             : Advice.Of(words, Way.Of(Remedied.Tapered(plan.Job, turn.Index, most * turn.Turn.Quarters)), Way.Of(Remedied.Landing(plan.Job, turn.Index)));

@@ -31,7 +31,7 @@ public sealed class TaperedPitchRule : Rule
         var least = TaperedSteps.Of(plan).Select(s => TaperedSteps.Going(plan, s)).DefaultIfEmpty(plan.Going).Min();
         var (going, risers) = (Math.Ceiling(plan.Rise / slope - Tolerance.Same), RiserSplit.NotAbove(plan.Job.Survey.Height, least * slope).Risers);
         return Advice.Of(
-            $"goings of {Mm(going)} on the walking line would do: one riser more lowers the rise to {Mm(plan.Job.Survey.Height / (plan.Risers + 1))}, {TaperedSteps.OneFewer(plan)}",
+            $"goings of {plan.Units.With(going)} on the walking line would do: one riser more lowers the rise to {plan.Units.With(plan.Job.Survey.Height / (plan.Risers + 1))}, {TaperedSteps.OneFewer(plan)}",
             [Way.Of(Remedied.Risers(plan.Job, risers)), .. TaperedSteps.Longer(plan, going).Ways]);
     }
 }

@@ -23,7 +23,7 @@ internal static class TaperedSteps
     /// <summary>What shortens the goings on the walking line: a tapered step more, or the least narrowing of the stair by whole centimetres.</summary>
     public static Advice Shorter(StairPlan plan)
     {
-        var narrower = Enumerable.Range(1, 30).Select(i => Remedied.Width(plan.Job.Width - 10 * i));
+        var narrower = Enumerable.Range(1, 30).Select(i => Remedied.Width(plan.Units, plan.Job.Width - plan.Units.Nearby(10) * i));
         var turn = plan.Turns.First(t => !t.Steps.IsEmpty);
         return Advice.Of($"one tapered step more, {turn.Turn.Tapered + 1}, shortens their goings; a narrower stair does too",
             Way.Of(Remedied.Tapered(plan.Job, turn.Index, turn.Turn.Tapered + 1)), Way.Of(narrower));
@@ -34,6 +34,6 @@ internal static class TaperedSteps
         TurnRemedies.For(plan, Planner.Wanted(plan.Job, plan.Regulation) with { Narrow = Of(plan).Min(s => s.NarrowAlongFaces) + by });
 
     public static string OneFewer(StairPlan plan) => Of(plan).Length > 2
-        ? $"{Of(plan).Length - 1} tapered steps instead of {Of(plan).Length} (goings of about {Number.Print(Of(plan).Sum(s => Going(plan, s)) / (Of(plan).Length - 1))} mm)"
+        ? $"{Of(plan).Length - 1} tapered steps instead of {Of(plan).Length} (goings of about {plan.Units.With(Of(plan).Sum(s => Going(plan, s)) / (Of(plan).Length - 1), 1)})"
         : "a quarter landing in place of the tapered steps";
 }

@@ -28,17 +28,17 @@ public sealed class TwoRiseAndGoingRule : Rule
     public override Advice Remedy(StairPlan plan, LimitRange range, Measurement worst) =>
         worst.Value < range.Least
             ? Advice.Of(
-                $"make the going {Mm(range.Least!.Value - worst.Value)} longer, or take a riser out: {plan.Risers - 1} rise {Mm(plan.Job.Survey.Height / Math.Max(1, plan.Risers - 1))}",
+                $"make the going {plan.Units.With(range.Least!.Value - worst.Value)} longer, or take a riser out: {plan.Risers - 1} rise {plan.Units.With(plan.Job.Survey.Height / Math.Max(1, plan.Risers - 1))}",
                 [.. Longer(plan, worst, range.Least!.Value - worst.Value), Way.Of(new[] { 1, 2, 3 }.Select(i => Remedied.Risers(plan.Job, plan.Risers - i)))])
             : Advice.Of(
-                $"make the going {Mm(worst.Value - range.Most!.Value)} shorter, or add a riser: {plan.Risers + 1} rise {Mm(plan.Job.Survey.Height / (plan.Risers + 1))}",
+                $"make the going {plan.Units.With(worst.Value - range.Most!.Value)} shorter, or add a riser: {plan.Risers + 1} rise {plan.Units.With(plan.Job.Survey.Height / (plan.Risers + 1))}",
                 [.. Shorter(plan, worst, worst.Value - range.Most!.Value), Way.Of(new[] { 1, 2, 3 }.Select(i => Remedied.Risers(plan.Job, plan.Risers + i)))]);
 
     private static ImmutableArray<Way> Longer(StairPlan plan, Measurement worst, double by) => worst.Where == Straight
-        ? [Remedied.Going(Math.Ceiling(plan.Going + by - Tolerance.Same))]
+        ? [Remedied.Going(plan.Units, plan.Units.Up(plan.Going + by - Tolerance.Same))]
         : TaperedSteps.Longer(plan, worst.Value - 2 * plan.Rise + by).Ways;
 
     private static ImmutableArray<Way> Shorter(StairPlan plan, Measurement worst, double by) => worst.Where == Straight
-        ? [Remedied.Going(Math.Floor(plan.Going - by + Tolerance.Same))]
+        ? [Remedied.Going(plan.Units, plan.Units.Down(plan.Going - by + Tolerance.Same))]
         : TaperedSteps.Shorter(plan).Ways;
 }

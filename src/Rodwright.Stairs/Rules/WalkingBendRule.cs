@@ -29,6 +29,6 @@ public sealed class WalkingBendRule : Rule
     {
         // On the middle line the radius grows by half of what the stair does.
         var width = plan.Job.Width + 2 * (range.Least!.Value - worst.Value);
-        return Advice.Of($"make the stair {Mm(width)} over strings: the line goes round a greater radius", Remedied.Width(Math.Ceiling(width - Tolerance.Same)));
+        return Advice.Of($"make the stair {plan.Units.With(width)} over strings: the line goes round a greater radius", Remedied.Width(plan.Units, plan.Units.Up(width - Tolerance.Same)));
     }
 }

@@ -35,7 +35,7 @@ public static class PlanCertainty
             if (range is { Least: null, Most: null } || clause.Rule.Measure(plan).ToList() is not { Count: > 0 } measured) continue;
             var worst = measured.Select((m, i) => (m, i)).MinBy(x => range.Spare(x.m.Value)).i;
             var quantity = (Survey s) => clause.Rule.Measure(With(plan, s)).Skip(worst).Select(m => (double?)m.Value).FirstOrDefault();
-            if (Certain.Of($"{clause.Rule.Title}, {clause.Number}", plan.Job.Survey, heights, quantity, range, clause.Limit.Words(clause.Rule, range), clause.Rule.Unit == RuleUnit.Degrees ? "degrees" : "mm") is { } certain
+            if (Certain.Of($"{clause.Rule.Title}, {clause.Number}", plan.Job.Survey, heights, quantity, range, clause.Limit.Words(clause.Rule, range, plan.Units), clause.Rule.Unit == RuleUnit.Degrees ? "degrees" : "mm") is { } certain
                 && certain.High - certain.Low > 1e-9) yield return certain;
         }
     }
@@ -49,12 +49,12 @@ public static class PlanCertainty
         if (survey.Place.From is null && RoomFrame.Of(plan).From is > 0 && goings > 0)
         {
             yield return Certain.Of("the going there is room for along the wall", survey, readings, s => RoomFrame.Of(With(plan, s)).From is { } from ? plan.Going + from / goings : null,
-                new(plan.Going, null), $"at least {Rodwright.Geometry.Number.Print(plan.Going, 2)} mm");
+                new(plan.Going, null), $"at least {plan.Units.With(plan.Going)}");
         }
         foreach (var fit in WallFit.Of(plan))
         {
             if (fit.Wall == survey.Place.Wall - 1 || survey.Place.From is null && fit.Wall == survey.Place.Wall) continue;
-            yield return Certain.Of($"room to {fit.Name}", survey, readings, s => WallFit.Of(With(plan, s)).FirstOrDefault(f => f.Wall == fit.Wall)?.Least, new(0, null), "at least 0 mm");
+            yield return Certain.Of($"room to {fit.Name}", survey, readings, s => WallFit.Of(With(plan, s)).FirstOrDefault(f => f.Wall == fit.Wall)?.Least, new(0, null), $"at least {plan.Units.With(0)}");
         }
     }
 
@@ -79,7 +79,7 @@ public static class PlanCertainty
             foreach (var clause in judged.DefaultIfEmpty(null))
             {
                 var range = clause?.Limit.On(plan, RuleUnit.Millimetres) ?? Free;
-                var limit = clause is null || range is { Least: null, Most: null } ? "" : clause.Limit.Words(clause.Rule, range);
+                var limit = clause is null || range is { Least: null, Most: null } ? "" : clause.Limit.Words(clause.Rule, range, plan.Units);
                 yield return Certain.Of($"{(middle ? "headroom in the middle" : "headroom")} under {clearance.Under.Name}{(clause is null ? "" : $", {clause.Number}")}", survey, readings, s => Least(plan, s, under, middle), range, limit, worseHigh: r => WorseHigh(survey, r, clearance.Under));
             }
         }

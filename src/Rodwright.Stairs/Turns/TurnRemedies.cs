@@ -18,11 +18,11 @@ internal static class TurnRemedies
     {
         var wanted = Planner.Wanted(job, regulation);
         var shorts = new List<string>();
-        if (found.Narrow < wanted.Narrow - Tolerance.Same) shorts.Add($"narrow ends of {Number.Print(found.Narrow, 2)} along the faces where {Number.Print(wanted.Narrow, 2)} is wanted");
-        if (found.Going < wanted.Going - Tolerance.Same) shorts.Add($"a going of {Number.Print(found.Going, 2)} on the walking line where {Number.Print(wanted.Going, 2)} is wanted");
+        if (found.Narrow < wanted.Narrow - Tolerance.Same) shorts.Add($"narrow ends of {job.Units.Print(found.Narrow, 2)} along the faces where {job.Units.Print(wanted.Narrow, 2)} is wanted");
+        if (found.Going < wanted.Going - Tolerance.Same) shorts.Add($"a going of {job.Units.Print(found.Going, 2)} on the walking line where {job.Units.Print(wanted.Going, 2)} is wanted");
         ImmutableArray<Remedy> candidates = telling.Hints ? [.. Candidates(job, regulation, index, site, turn, wanted)] : [];
         return new(Code, Severity.Breach, "layout.turn",
-            $"{turn.Tapered} tapered steps round a newel of {Number.Print(2 * site.HalfNewel)} leave {string.Join(" and ", shorts)}, with the riser faces {Number.Print(found.FirstRiser)} and {Number.Print(found.LastRiser)} outside the newel's centre",
+            $"{turn.Tapered} tapered steps round a newel of {job.Units.Print(2 * site.HalfNewel)} leave {string.Join(" and ", shorts)}, with the riser faces {job.Units.Print(found.FirstRiser)} and {job.Units.Print(found.LastRiser)} outside the newel's centre",
             telling.Hints ? Words(candidates) : "")
         {
             Remedies = !telling.Remedies(Code) ? [] : Trial.Freeing(job, regulation, Code, candidates.Select(c => (Way)c)),
@@ -51,25 +51,26 @@ internal static class TurnRemedies
         var letGo = Remedied.WithTurn(job, index, open);
         var isFixed = turn.FirstRiser is not null || turn.LastRiser is not null;
         if (isFixed && Try(site, open) is { Fits: true } freed)
-            yield return Remedy.Of($"let the risers be solved: {Number.Print(freed.FirstRiser)} outside the centre keeps every limit", letGo);
-        foreach (var newel in Remedied.Newels.Where(n => n > 2 * site.HalfNewel))
+            yield return Remedy.Of($"let the risers be solved: {job.Units.Print(freed.FirstRiser)} outside the centre keeps every limit", letGo);
+        foreach (var newel in Remedied.Newels(job.Units).Where(n => n > 2 * site.HalfNewel))
         {
             if (!Try(site with { HalfNewel = newel / 2 }, open).Fits) continue;
-            yield return WithRisersLetGo(Remedied.Newel(newel));
+            yield return WithRisersLetGo(Remedied.Newel(job.Units, newel));
             break;
         }
-        for (var add = 10.0; add <= 300; add += 10)
+        var pace = job.Units.Nearby(10);
+        for (var add = pace; add <= 300; add += pace)
         {
             var clear = site.OuterFace - site.InnerFace + add;
             var wider = site with { OuterFace = site.OuterFace + add, Walking = site.InnerFace + regulation.WalkingLine.InsetFor(clear, job.ModelScale) };
             if (!Try(wider, open).Fits) continue;
-            yield return WithRisersLetGo(Remedied.Width(job.Width + add));
+            yield return WithRisersLetGo(Remedied.Width(job.Units, job.Width + add));
             break;
         }
         if (turn.Tapered > 2 * turn.Quarters && Try(site, open with { Tapered = turn.Tapered - 1 }) is { Fits: true } fewer
             && ChangesOfSteps.Turn(job, index, open with { Tapered = turn.Tapered - 1 }) is { } change)
         {
-            yield return Remedy.Of($"{turn.Tapered - 1} tapered steps in the turn, with goings of {Number.Print(fewer.Going)}", change);
+            yield return Remedy.Of($"{turn.Tapered - 1} tapered steps in the turn, with goings of {job.Units.Print(fewer.Going)}", change);
         }
         var course = Course.Of(job.Layout);
         if (method.Shares)
@@ -84,11 +85,11 @@ internal static class TurnRemedies
         }
         if (course.Goings[index] > 0 && course.Goings[index + 1] > 0 && !method.Shares)
         {
-            var past = Math.Ceiling(site.HalfNewel + job.Practice.Riser + job.Practice.Cover);
-            for (var e = past; e <= past + 150; e += 5)
+            var past = job.Units.Up(site.HalfNewel + job.Practice.Riser + job.Practice.Cover);
+            for (var e = past; e <= past + 150; e += job.Units.Nearby(5))
             {
                 if (!Try(site, turn with { FirstRiser = e, LastRiser = e }).Fits) continue;
-                yield return Remedied.TurnRisers(job, index, e, e) with { Words = $"risers past the newel, {Number.Print(e)} outside its centre (firstRiser and lastRiser)" };
+                yield return Remedied.TurnRisers(job, index, e, e) with { Words = $"risers past the newel, {job.Units.Print(e)} outside its centre (firstRiser and lastRiser)" };
                 break;
             }
         }

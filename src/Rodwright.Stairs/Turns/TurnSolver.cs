@@ -13,7 +13,11 @@ public static class TurnSolver
     /// <summary>What the tapered steps must keep, mm.</summary>
     /// <param name="Going">Least going on the walking line.</param>
     /// <param name="Narrow">Least narrow end along the faces.</param>
-    public sealed record Wanted(double Going, double Narrow);
+    public sealed record Wanted(double Going, double Narrow)
+    {
+        /// <summary>The unit in which what decided is told.</summary>
+        public Units Units { get; init; } = Units.Millimetres;
+    }
 
     /// <summary>The offsets found.</summary>
     /// <param name="FirstRiser">e_in, mm.</param>
@@ -35,19 +39,19 @@ public static class TurnSolver
     public static Found Solve(TurnSite site, TurnMethod method, Turn turn, Wanted wanted, GoingMeasure measure, Practice practice, double straight)
     {
         if (turn is { FirstRiser: { } fixedFirst, LastRiser: { } fixedLast })
-            return Report(fixedFirst, fixedLast, Decided(turn, ""));
+            return Report(fixedFirst, fixedLast, Decided(turn, "", wanted.Units));
         if (method.Shares && turn.SharedBefore + turn.SharedAfter > 0 && AtEqualGoings() is { } balanced)
-            return Report(balanced.First, balanced.Last, Decided(turn, $"going: every step {Number.Print(straight, 2)} on the walking line, as in the flights"));
+            return Report(balanced.First, balanced.Last, Decided(turn, $"going: every step {wanted.Units.Print(straight, 2)} on the walking line, as in the flights", wanted.Units));
         var most = Math.Floor(site.HalfNewel - practice.Cover + Tolerance.Same);
         var atMost = Measure(At(most));
         // Goings and narrow ends only grow with e: what is short as far out as the cover allows is short everywhere inside the newel.
         if (IsShort(atMost) is { } pinch)
-            return Report(At(most).First, At(most).Last, $"nothing fits: as far out as the cover of {Number.Print(practice.Cover)} allows ({pinch})");
+            return Report(At(most).First, At(most).Last, $"nothing fits: as far out as the cover of {wanted.Units.Print(practice.Cover)} allows ({pinch})");
         var why = "riser faces on the newel's centre keep every limit";
         for (var e = 0.0; e <= most; e++)
         {
             var reached = Measure(At(e));
-            if (IsShort(reached) is not { } words) return new(At(e).First, At(e).Last, Decided(turn, why), true, reached.Going, reached.Narrow);
+            if (IsShort(reached) is not { } words) return new(At(e).First, At(e).Last, Decided(turn, why, wanted.Units), true, reached.Going, reached.Narrow);
             why = words;
         }
         throw new System.Diagnostics.UnreachableException();
@@ -56,7 +60,7 @@ public static class TurnSolver
         {
             var going = reached.Going < wanted.Going - Tolerance.Same;
             var narrow = reached.Narrow < wanted.Narrow - Tolerance.Same;
-            var (goingWords, narrowWords) = ($"going: {Number.Print(wanted.Going, 2)} on the walking line", $"narrow end: {Number.Print(wanted.Narrow, 2)} along the faces");
+            var (goingWords, narrowWords) = ($"going: {wanted.Units.Print(wanted.Going, 2)} on the walking line", $"narrow end: {wanted.Units.Print(wanted.Narrow, 2)} along the faces");
             return going && narrow ? $"{narrowWords}, and {goingWords}" : going ? goingWords : narrow ? narrowWords : null;
         }
 
@@ -112,11 +116,11 @@ public static class TurnSolver
     };
 
     /// <summary>What decided the offsets, what the job fixes named first.</summary>
-    public static string Decided(Turn turn, string rest)
+    public static string Decided(Turn turn, string rest, Units units)
     {
         var named = new List<string>();
-        if (turn.FirstRiser is { } first) named.Add($"first riser fixed in the job at {Number.Print(first)}");
-        if (turn.LastRiser is { } last) named.Add($"last riser fixed in the job at {Number.Print(last)}");
+        if (turn.FirstRiser is { } first) named.Add($"first riser fixed in the job at {units.Print(first)}");
+        if (turn.LastRiser is { } last) named.Add($"last riser fixed in the job at {units.Print(last)}");
         if (named.Count < 2 && rest.Length > 0) named.Add(named.Count == 0 ? rest : (turn.FirstRiser is null ? "first: " : "last: ") + rest);
         return string.Join("; ", named);
     }

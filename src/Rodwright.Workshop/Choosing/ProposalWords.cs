@@ -9,7 +9,7 @@ public static class ProposalWords
 {
     /// <summary>"13 risers of 200.2, going 225, left hand".</summary>
     public static string Stair(Proposal proposal) =>
-        $"{Number.Print(proposal.Job.Layout.Risers, 0)} risers of {Number.Fixed(proposal.Job.Rise, 1)}, going {Number.Print(proposal.Job.Going)}, {Hand(proposal.Hand)}";
+        $"{Number.Print(proposal.Job.Layout.Risers, 0)} risers of {proposal.Job.Units.Fixed(proposal.Job.Rise, 1)}, going {proposal.Job.Units.Print(proposal.Job.Going)}, {Hand(proposal.Hand)}";
 
     /// <summary>"flights of 5, 4; turn of 3 tapered steps; newel 90; 860 wide".</summary>
     public static string Layout(Job job)
@@ -17,7 +17,7 @@ public static class ProposalWords
         var course = Course.Of(job.Layout);
         var flights = string.Join(", ", course.Goings.Select(n => Number.Print(n, 0)));
         var turns = string.Join(", ", course.Turns.Select(t => t.Kind == TurnKind.Landing ? "landing" : $"{Number.Print(t.Tapered, 0)} tapered steps"));
-        return $"goings in flights {flights}{(turns.Length > 0 ? $"; {turns}" : "")}{(job.HasNewels ? $"; newel {Number.Print(job.Practice.Newel)}" : "")}; {Number.Print(job.Width)} wide";
+        return $"goings in flights {flights}{(turns.Length > 0 ? $"; {turns}" : "")}{(job.HasNewels ? $"; newel {job.Units.Print(job.Practice.Newel)}" : "")}; {job.Units.Print(job.Width)} wide";
     }
 
     /// <summary>"left hand".</summary>

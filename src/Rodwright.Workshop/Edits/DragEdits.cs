@@ -10,8 +10,8 @@ using Rodwright.Stairs.Plans;
 namespace Rodwright.Workshop.Edits;
 
 /// <summary>
-/// What can be dragged on the plan, and what a drag does: each turn along the stair by whole goings, an end of the stair by whole millimetres of going, the
-/// turns' risers by whole millimetres of offset. A drag past what is possible stops there.
+/// What can be dragged on the plan, and what a drag does: each turn along the stair by whole goings, an end of the stair by whole millimetres (or sixteenths) of going, the
+/// turns' risers by whole millimetres (or sixteenths) of offset. A drag past what is possible stops there.
 /// </summary>
 public static class DragEdits
 {
@@ -41,7 +41,7 @@ public static class DragEdits
         if (Edit(stair, handle, sign * held.Step) is { } edit) return edit;
         var practice = stair.Job.Practice;
         // From one side of the arris to the other: the cover on both sides and the riser's thickness.
-        return !stair.Plan.Turns.IsEmpty && held.Step == 1 ? Edit(stair, handle, sign * Math.Ceiling(2 * practice.Cover + practice.Riser)) : null;
+        return !stair.Plan.Turns.IsEmpty && held.Step == stair.Units.Step ? Edit(stair, handle, sign * stair.Units.Up(2 * practice.Cover + practice.Riser)) : null;
     }
 
     /// <summary>Handles, each with its turn, and the riser of the turn it moves; 0 for the turn itself.</summary>
@@ -63,20 +63,21 @@ public static class DragEdits
         {
             foreach (var (riser, away, name) in new[] { (plan.Riser(turn.FirstLine), -1.0, "first"), (plan.Riser(turn.LastLine), 1.0, "last") })
             {
-                var handle = new DragHandle(ThingId.Riser(riser.Number), $"{name} riser of {TurnWords.The(plan, turn)}", riser.Walking, away * riser.Up, 1, $"{name} riser from the newel's centre");
+                var handle = new DragHandle(ThingId.Riser(riser.Number), $"{name} riser of {TurnWords.The(plan, turn)}", riser.Walking, away * riser.Up, stair.Units.Step, $"{name} riser from the newel's centre");
                 if (!handles.Exists(h => h.Handle.Id == handle.Id)) handles.Add(new(handle, turn, riser.Number));
             }
         }
         return handles;
 
-        static DragHandle EndOfFlight(RiserLine riser, Vector2 away, int goings, string name) =>
-            new(ThingId.Riser(riser.Number), name, riser.Walking, away, goings, "going");
+        DragHandle EndOfFlight(RiserLine riser, Vector2 away, int goings, string name) =>
+            new(ThingId.Riser(riser.Number), name, riser.Walking, away, goings * stair.Units.Step, "going");
     }
 
     private static JobEdit? Going(Job job, double more)
     {
-        var going = Math.Round(job.Going + more, MidpointRounding.AwayFromZero);
-        return more == 0 || going < 1 ? null : JobEdit.Of($"going {Number.Print(job.Going, 2)} to {Number.Print(going, 0)}", FieldChange.To("going", going));
+        var units = job.Units;
+        var going = units.IsInches ? units.Stock(job.Going + more * units.Step) : Math.Round(job.Going + more, MidpointRounding.AwayFromZero);
+        return more == 0 || going < 1 ? null : JobEdit.Of($"going {units.Print(job.Going, 2)} to {units.Print(going, 0)}", FieldChange.To("going", going));
     }
 
     private static JobEdit? Riser(Stair stair, TurnPlan turn, bool isFirst, double e, double more)
@@ -86,20 +87,21 @@ public static class DragEdits
         var flight = turn.Index + (isFirst ? 0 : 1);
         // A flight between two turns has a string whatever its steps; at an end of the stair only steps give it one.
         var hasFlight = stair.Plan.Flights[flight].Goings > 0;
-        var to = Allowed(job.Practice, Math.Max(0, Math.Round(e + more, MidpointRounding.AwayFromZero)), hasFlight);
+        var units = job.Units;
+        var to = Allowed(units, job.Practice, Math.Max(0, units.IsInches ? units.Stock(e + more * units.Step) : Math.Round(e + more, MidpointRounding.AwayFromZero)), hasFlight);
         if (to == e) return null;
         var course = Course.Of(job.Layout);
         var was = course.Turns[turn.Index];
         var changed = isFirst ? was with { FirstRiser = to } : was with { LastRiser = to };
-        return JobEdit.Of($"{(isFirst ? "first" : "last")} riser of {TurnWords.The(stair.Plan, turn)} {Number.Print(e, 2)} to {Number.Print(to, 0)}",
+        return JobEdit.Of($"{(isFirst ? "first" : "last")} riser of {TurnWords.The(stair.Plan, turn)} {units.Print(e, 2)} to {units.Print(to, 0)}",
             ChangesOfSteps.Sequence(course with { Turns = course.Turns.SetItem(turn.Index, changed) }));
     }
 
     /// <summary>The nearest place where a riser's housing can be cut: on the newel, or past it in a flight's string (setting-out.md 2.2).</summary>
-    private static double Allowed(Practice practice, double e, bool hasFlight)
+    private static double Allowed(Units units, Practice practice, double e, bool hasFlight)
     {
         var half = practice.Newel / 2;
-        var (onNewel, past) = (Math.Max(0, Math.Floor(half - practice.Cover + Tolerance.Same)), Math.Ceiling(half + practice.Riser + practice.Cover - Tolerance.Same));
+        var (onNewel, past) = (Math.Max(0, units.Down(half - practice.Cover + Tolerance.Same)), units.Up(half + practice.Riser + practice.Cover - Tolerance.Same));
         if (e <= onNewel || (hasFlight && e >= past)) return e;
         return !hasFlight || e - onNewel < past - e ? onNewel : past;
     }

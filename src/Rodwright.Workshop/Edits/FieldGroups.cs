@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Geometry;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Jobs.Fields;
 
@@ -10,14 +11,15 @@ public static class FieldGroups
     /// <summary>The groups, in the order of the work.</summary>
     public static ImmutableArray<FieldGroup> All { get; } =
     [
-        Group("Job", "title", "modelScale", "rodwright"),
+        Group("Job", "title", "units", "modelScale", "rodwright"),
         Group("House", "survey.floorToFloor", "survey.tolerance", "survey.lowerFinish", "survey.upperFinish"),
         Under("Room", "survey.walls[]", "survey.well", "survey.ceilings[]", "survey.wayIn[]", "survey.place"),
         Under("How sure", "survey.accuracy"),
         Under("Wishes", "wishes"),
         Group("Layout", "layout.hand", "layout.sequence[].flight", "layout.sequence[].left", "layout.sequence[].right", "layout.sequence[].turn", "layout.sequence[].hand",
             "layout.sequence[].steps", "layout.sequence[].firstRiser", "layout.sequence[].lastRiser", "layout.sequence[].well", "layout.sequence[].method",
-            "layout.sequence[].sharedBefore", "layout.sequence[].sharedAfter", "sides.left", "sides.right"),
+            "layout.sequence[].sharedBefore", "layout.sequence[].sharedAfter", "sides.left", "sides.right", "ends.foot", "ends.head"),
+        Under("Bottom step", "bottomStep"),
         Group("Sizes", "going", "width", "practice.nosing", "practice.margin", "practice.railHeight", "practice.newelAboveRail", "practice.topNewelDrop",
             "practice.pendantNewel", "practice.newelBelowFloor"),
         Group("Timber", "practice.newel", "practice.wallString.thickness", "practice.wallString.width", "practice.newelString.thickness", "practice.newelString.width",
@@ -30,6 +32,9 @@ public static class FieldGroups
         Group("Finish", "practice.easing", "practice.skirting", "practice.headLevel", "practice.floorBoards", "practice.packing", "practice.scribing"),
         Group("Regulation", "regulation"),
     ];
+
+    /// <summary>A field as a job of a unit has it: what is taken where nothing is said may differ.</summary>
+    public static FieldDescription In(FieldDescription field, Units units) => units.IsInches ? JobFields.DescriptionsIn(units).FirstOrDefault(d => d.Path == field.Path) ?? field : field;
 
     /// <summary>All fields of some groups or lists of the file.</summary>
     private static FieldGroup Under(string name, params IEnumerable<string> paths) =>

@@ -25,17 +25,17 @@ public static class JobEdits
     {
         var field = SurveyEdits.Field(path);
         var text = typed.Trim();
-        var change = text.Length == 0 ? FieldChange.ToDefault(path) : new FieldChange(path, TypedValue.Json(field, text));
+        var change = text.Length == 0 ? FieldChange.ToDefault(path) : new FieldChange(path, TypedValue.Json(field, text, job.Units));
         var label = field is null ? path : FieldLabels.Of(field);
         var before = Value(job, path);
         return JobEdit.Of($"{label} {(before.Length > 0 ? before : "default")} to {(text.Length > 0 ? text : "default")}", change);
     }
 
-    /// <summary>What a field is now, as it would be typed: 225, true, wall, "2598, 2601"; empty for a field that is left out; a sequence in words.</summary>
+    /// <summary>What a field is now, as it would be typed: 225, 10 1/4, true, wall, "2598, 2601"; empty for a field that is left out; a sequence in words.</summary>
     public static string Value(Job job, string path)
     {
-        if (path == FieldChange.SequencePath) return SequenceWords.Of(job.Layout);
-        return At(Tree(job), path) is { } node ? Plain(node) : "";
+        if (path == FieldChange.SequencePath) return SequenceWords.Of(job.Layout, job.Units);
+        return At(Written(job), path) is { } node ? Plain(node) : "";
     }
 
     /// <summary>Everything in which two jobs differ, in the order of the file; empty exactly when they are the same job.</summary>
@@ -43,6 +43,8 @@ public static class JobEdits
     {
         if (before == after) return [];
         var (old, now) = (Tree(before), Tree(after));
+        // Told in the unit of the job as it is now: a change of the unit alone is one difference.
+        var (told, telling) = after.Units.IsInches ? (Written(before with { Units = after.Units }), Written(after)) : (old, now);
         var differences = ImmutableArray.CreateBuilder<JobDifference>();
         var isSequenceTold = false;
         var lists = new HashSet<string>();
@@ -51,7 +53,7 @@ public static class JobEdits
             if (field.Path.StartsWith(FieldChange.SequencePath, StringComparison.Ordinal))
             {
                 if (!isSequenceTold && !before.Layout.Sequence.SequenceEqual(after.Layout.Sequence))
-                    differences.Add(new(FieldChange.SequencePath, "steps", "", SequenceWords.Of(before.Layout), SequenceWords.Of(after.Layout)));
+                    differences.Add(new(FieldChange.SequencePath, "steps", "", SequenceWords.Of(before.Layout, after.Units), SequenceWords.Of(after.Layout, after.Units)));
                 isSequenceTold = true;
                 continue;
             }
@@ -59,14 +61,15 @@ public static class JobEdits
             {
                 // Lists of things are told whole.
                 var list = field.Path[..items];
-                if (lists.Add(list) && !JsonNode.DeepEquals(At(old, list), At(now, list))) differences.Add(new(list, ListWords.NameOf(list), "", ListWords.Of(At(old, list), At(now, list)), ListWords.Of(At(now, list), At(old, list))));
+                if (lists.Add(list) && !JsonNode.DeepEquals(At(old, list), At(now, list))) differences.Add(new(list, ListWords.NameOf(list), "", ListWords.Of(At(told, list), At(telling, list)), ListWords.Of(At(telling, list), At(told, list))));
                 continue;
             }
             var (was, becomes) = (At(old, field.Path), At(now, field.Path));
             if (JsonNode.DeepEquals(was, becomes)) continue;
             // Digits no joiner reads are told only where nothing else tells the two apart.
-            var (from, to) = Told(was) != Told(becomes) ? (Told(was), Told(becomes)) : (Exactly(was), Exactly(becomes));
-            differences.Add(new(field.Path, FieldLabels.Of(field), field.Unit, from, to));
+            var units = field.IsLength ? after.Units : Units.Millimetres;
+            var (from, to) = Told(was, units) != Told(becomes, units) ? (Told(was, units), Told(becomes, units)) : (Exactly(At(told, field.Path)), Exactly(At(telling, field.Path)));
+            differences.Add(new(field.Path, FieldLabels.Of(field), field.UnitIn(after.Units), from, to));
         }
         return differences.ToImmutable();
     }
@@ -74,8 +77,11 @@ public static class JobEdits
     /// <summary>The differences in one line: "going of the straight steps 225 to 230; side of the square newel 90 to 100". Empty for the same job.</summary>
     public static string Words(Job before, Job after) => string.Join("; ", Differences(before, after).Select(d => d.Words));
 
-    /// <summary>A job as the tree its file is.</summary>
-    internal static JsonObject Tree(Job job) => JsonNode.Parse(JobFile.Write(job))!.AsObject();
+    /// <summary>A job as the tree its file is, every length a number of millimetres.</summary>
+    internal static JsonObject Tree(Job job) => JsonNode.Parse(JobFile.WriteInMillimetres(job))!.AsObject();
+
+    /// <summary>A job as the tree its file is, lengths written as the file writes them.</summary>
+    private static JsonObject Written(Job job) => JsonNode.Parse(JobFile.Write(job))!.AsObject();
 
     /// <summary>What stands at a path of a job's file, [n] for an item of a list; null where nothing does.</summary>
     internal static JsonNode? At(JsonObject tree, string path)
@@ -104,12 +110,12 @@ public static class JobEdits
 
     private static string Exactly(JsonNode? node) => node is null ? "" : Plain(node);
 
-    /// <summary>A value as people read it: numbers to three decimals.</summary>
-    private static string Told(JsonNode? node) => node switch
+    /// <summary>A value as people read it: numbers to three decimals, lengths in inches to the nearest sixteenth.</summary>
+    private static string Told(JsonNode? node, Units units) => node switch
     {
         null => "",
-        JsonArray list => string.Join(", ", list.Select(Told)),
-        JsonValue value when value.TryGetValue<double>(out var number) => Number.Print(number, 3),
+        JsonArray list => string.Join(", ", list.Select(n => Told(n, units))),
+        JsonValue value when value.TryGetValue<double>(out var number) => units.IsInches ? units.Print(number) : Number.Print(number, 3),
         _ => Plain(node),
     };
 }

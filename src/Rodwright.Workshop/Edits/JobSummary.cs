@@ -14,7 +14,7 @@ public static class JobSummary
         var hand = hands.Count == 2 ? "left and right hand" : (hands.Count == 1 ? hands[0] == Hand.Right : job.IsRightHanded) ? "right hand" : "left hand";
         var turn = course.Turns.IsEmpty ? "straight flight" : string.Join(" and ", course.Turns.Select(Kind));
         var scale = job.ModelScale == 1 ? "" : $", model at {Number.Print(job.ModelScale, 3)} of full size";
-        return $"{Number.Print(job.Layout.Risers, 0)} risers of {Number.Fixed(job.Rise, 1)}, {hand}, {turn}, going {Number.Print(job.Going)}{scale}";
+        return $"{Number.Print(job.Layout.Risers, 0)} risers of {job.Units.Fixed(job.Rise, 1)}, {hand}, {turn}, going {job.Units.Print(job.Going)}{scale}";
     }
 
     private static string Kind(Turn turn) => turn switch

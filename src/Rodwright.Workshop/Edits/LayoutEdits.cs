@@ -53,13 +53,13 @@ public static class LayoutEdits
         if (Course.Of(job.Layout).Turns.ElementAtOrDefault(turn) is not { } was || (was.Kind == TurnKind.Winders && was.Tapered == tapered) || tapered < (was.Quarters == 1 ? 1 : 4)) return null;
         var method = was.Kind == TurnKind.Winders ? was.Method : TurnCatalogue.Winders[0].Id;
         return ChangesOfSteps.Turn(job, turn, was with { Kind = TurnKind.Winders, Tapered = tapered, Method = method }) is { } change
-            ? JobEdit.Of($"{SequenceWords.Of(was)} to {Number.Print(tapered, 0)} tapered", change)
+            ? JobEdit.Of($"{SequenceWords.Of(was, job.Units)} to {Number.Print(tapered, 0)} tapered", change)
             : null;
     }
 
     /// <summary>A landing in place of the tapered steps, its risers on the newel's centre. The risers stay as many as they are.</summary>
     public static JobEdit? Landing(Job job, int turn = 0) => Course.Of(job.Layout).Turns.ElementAtOrDefault(turn) is { Kind: TurnKind.Winders } was && ChangesOfSteps.Landing(job, turn) is { } change
-        ? JobEdit.Of($"{SequenceWords.Of(was)} to a {(was.Quarters == 1 ? "quarter" : "half")} landing", change)
+        ? JobEdit.Of($"{SequenceWords.Of(was, job.Units)} to a {(was.Quarters == 1 ? "quarter" : "half")} landing", change)
         : null;
 
     /// <summary>A turn taken out: its steps and the flights on both sides of it become one flight. The risers stay as many, and the sides as they are.</summary>

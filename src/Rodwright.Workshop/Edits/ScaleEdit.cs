@@ -10,7 +10,7 @@ namespace Rodwright.Workshop.Edits;
 public static class ScaleEdit
 {
     /// <summary>
-    /// The job at another model scale: every length of it, the fixed risers of a turn too, in proportion, to a hundredth of a millimetre. The timber is a
+    /// The job at another model scale: every length of it, the fixed risers of a turn too, in proportion, to a hundredth of a millimetre (in a job in inches exactly). The timber is a
     /// proposal: real stock is chosen afterwards, nothing scales it again. Null at the scale the job has.
     /// </summary>
     /// <param name="job">The job.</param>
@@ -18,17 +18,17 @@ public static class ScaleEdit
     public static JobEdit? To(Job job, double scale)
     {
         if (job.ModelScale == scale || !(scale > 0)) return null;
-        var factor = scale / job.ModelScale;
+        var (factor, tree) = (scale / job.ModelScale, JobEdits.Tree(job));
         var changes = new List<FieldChange> { FieldChange.To("modelScale", scale) };
         foreach (var field in JobFields.Descriptions.Where(d => d.Unit == "mm" && !d.Path.Contains('[', StringComparison.Ordinal)))
         {
-            var parts = JobEdits.Value(job, field.Path).Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(text => TypedValue.Number(text)!.Value * factor).ToList();
+            var parts = Numbers(JobEdits.At(tree, field.Path)).Select(length => length * factor).ToList();
             if (parts.Count == 1) changes.Add(FieldChange.To(field.Path, Round(parts[0])));
             else if (parts.Count > 1) changes.Add(FieldChange.ToList(field.Path, parts.Select(Round)));
         }
         foreach (var list in JobFields.Descriptions.Select(d => d.Path).Where(p => p.StartsWith("survey.", StringComparison.Ordinal) && p.Contains("[]", StringComparison.Ordinal)).Select(p => p[..p.IndexOf("[]", StringComparison.Ordinal)]).Distinct())
         {
-            if (JobEdits.At(JobEdits.Tree(job), list)?.DeepClone() is not { } node) continue;
+            if (JobEdits.At(tree, list)?.DeepClone() is not { } node) continue;
             changes.Add(new(list, InProportion(node, list).ToJsonString()));
         }
         if (job.Layout.Sequence.Any(i => i is Turn turn && (turn.FirstRiser ?? turn.LastRiser ?? turn.Well) is not null))
@@ -48,8 +48,15 @@ public static class ScaleEdit
             _ => node,
         };
 
+        static IEnumerable<double> Numbers(JsonNode? node) => node switch
+        {
+            JsonArray list => list.SelectMany(Numbers),
+            JsonValue value => [value.GetValue<double>()],
+            _ => [],
+        };
+
         static bool IsLength(string path) => JobFields.Descriptions.Any(d => d.Path == path && d.Unit == "mm");
 
-        double Round(double value) => Math.Round(value, 2, MidpointRounding.AwayFromZero);
+        double Round(double value) => job.Units.IsInches ? value : Math.Round(value, 2, MidpointRounding.AwayFromZero);
     }
 }

@@ -48,7 +48,7 @@ public static class SurveyEdits
                 if (at[step] is not JsonObject inner) at[step] = inner = [];
                 at = inner;
             }
-            at[steps[^1]] = JsonNode.Parse(TypedValue.Json(Field($"{path}{(isList ? "[0]" : "")}.{field}"), text.Trim()));
+            at[steps[^1]] = JsonNode.Parse(TypedValue.Json(Field($"{path}{(isList ? "[0]" : "")}.{field}"), text.Trim(), job.Units));
         }
         JsonNode value = thing;
         if (isList) value = JobEdits.At(JobEdits.Tree(job), path)?.DeepClone() is JsonArray items ? With(items, thing) : new JsonArray(thing);
@@ -74,7 +74,7 @@ public static class SurveyEdits
     /// <param name="isAlong">Along the first wall, or out from it.</param>
     /// <param name="typed">What was typed.</param>
     public static JobEdit SetCorner(Job job, int index, bool isAlong, string typed) => OfCorners(job, $"corner {index + 1} of the well",
-        list => list[index]!.AsArray()[isAlong ? 0 : 1] = JsonNode.Parse(TypedValue.Json(Field(Corners + "[0]"), typed.Trim())));
+        list => list[index]!.AsArray()[isAlong ? 0 : 1] = JsonNode.Parse(TypedValue.Json(Field(Corners + "[0]"), typed.Trim(), job.Units)));
 
     /// <summary>One corner more, half way between the last and the first, to be moved to where it is.</summary>
     public static JobEdit AddCorner(Job job) => OfCorners(job, "corner of the well added", list =>

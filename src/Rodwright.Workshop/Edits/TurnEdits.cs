@@ -28,7 +28,7 @@ public static class TurnEdits
         var steps = kind == TurnKind.Landing ? 1 : was.Kind == TurnKind.Winders ? Math.Clamp(was.Tapered * quarters / was.Quarters, 2 * quarters, 6 * quarters) : 3 * quarters;
         var made = new Turn(kind, steps, null, null, method) { Hand = was.Hand, Quarters = quarters };
         if (kind == TurnKind.Winders) made = made with { SharedBefore = was.SharedBefore, SharedAfter = was.SharedAfter };
-        return ChangesOfSteps.Turn(job, turn, made) is { } change ? JobEdit.Of($"{SequenceWords.Of(was)} to {SequenceWords.Of(made)}", change) : null;
+        return ChangesOfSteps.Turn(job, turn, made) is { } change ? JobEdit.Of($"{SequenceWords.Of(was, job.Units)} to {SequenceWords.Of(made, job.Units)}", change) : null;
     }
 
     /// <summary>Set out another way. A way that shares no taper lets the shared steps go; one that does begins with as many as the flights have, up to two either side.</summary>

@@ -19,7 +19,7 @@ internal static class ClauseFacts
 
     private static string Outcome(ClauseCheck check, double value)
     {
-        var said = check.Clause.Rule.Print(value);
+        var said = check.Clause.Rule.Print(value, check.Units);
         if (check.Range is { Least: null, Most: null }) return $"{said}; no limit is set";
         var kept = check.Range.Holds(value);
         var word = kept ? "kept" : check.Clause.Weight == Weight.Limit ? "not kept" : "advised, not kept";

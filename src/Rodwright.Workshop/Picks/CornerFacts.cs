@@ -36,25 +36,25 @@ internal static class CornerFacts
         if (first)
         {
             var from = turn.Index == 0 ? TurnPlaces.Far(plan, turn, plan.Riser(1)) : corners[index - 1].At;
-            yield return Facts.Mm(turn.Index == 0 ? "from the first riser along the wall string" : "from the corner below it, along the flight", (at - from).Dot(plan.Flights[turn.Index].Along),
+            yield return bench.Mm(turn.Index == 0 ? "from the first riser along the wall string" : "from the corner below it, along the flight", (at - from).Dot(plan.Flights[turn.Index].Along),
                 Why.Rule("the goings before, the offset, half the inner string and the clear width"), Why.Width, Flight(plan, plan.Flights[turn.Index]));
         }
         if (own.Length == 2)
         {
-            yield return Facts.Mm("across the turn to its other corner", own[0].DistanceTo(own[1]), Why.Rule("both flights' widths, and what stands between them"), Why.Width,
+            yield return bench.Mm("across the turn to its other corner", own[0].DistanceTo(own[1]), Why.Rule("both flights' widths, and what stands between them"), Why.Width,
                 Working.Of(2) * LandingFacts.Reach(plan, turn) + turn.Site.Between);
         }
         if (own[^1] == at)
         {
             var last = turn.Index == plan.Turns.Length - 1;
             var to = last ? TurnPlaces.Far(plan, turn, plan.Riser(plan.Risers)) : corners[index + 1].At;
-            yield return Facts.Mm(last ? "on to the last riser" : "on to the next corner, along the flight", (to - at).Dot(plan.Flights[turn.Index + 1].Along),
+            yield return bench.Mm(last ? "on to the last riser" : "on to the next corner, along the flight", (to - at).Dot(plan.Flights[turn.Index + 1].Along),
                 Why.Rule("the clear width, half the inner string, the offset and the goings after"), Why.Width, Flight(plan, plan.Flights[turn.Index + 1]));
         }
         if (plan.Strings.Where(s => s.Upper.Kind == StringEndKind.CornerThrough).FirstOrDefault(s => s.Face.At(s.Upper.At).DistanceTo(at) < 1) is { } through)
         {
-            yield return Facts.Given("practice.corner", bench.Practice.Corner);
-            yield return Facts.Mm("lower string runs on past it", through.Thickness, Why.Rule("the lower wall string runs through behind the other to the wall"), "practice.wallString.thickness");
+            yield return bench.Given("practice.corner", bench.Practice.Corner);
+            yield return bench.Mm("lower string runs on past it", through.Thickness, Why.Rule("the lower wall string runs through behind the other to the wall"), "practice.wallString.thickness");
         }
     }
 

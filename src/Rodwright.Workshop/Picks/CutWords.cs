@@ -15,6 +15,7 @@ public static class CutWords
         CutKind.TenonCheek => "tenons, bare-faced",
         CutKind.Bore => "peg hole",
         CutKind.Notch => "notch",
+        CutKind.Split => "half split off",
         _ => "rounded edge",
     };
 
@@ -24,6 +25,7 @@ public static class CutWords
         CutKind.Housing or CutKind.Mortice or CutKind.Bore or CutKind.CornerHousing => One(kind) + "s",
         CutKind.Haunch => "haunches",
         CutKind.Notch => "notches",
+        CutKind.Split => "halves split off",
         CutKind.TenonCheek => "tenoned ends",
         _ => "rounded edges",
     };
@@ -38,6 +40,7 @@ public static class CutWords
         {
             CutKind.RoundedEdge => $"nosing of {The(part)}",
             CutKind.Notch => $"notch {cut.Note}",
+            CutKind.Split => $"half {cut.Note}",
             CutKind.TenonCheek => $"tenons into {The(other)}",
             _ => $"{half}{One(cut.Kind)} {(cut.Kind == CutKind.Housing ? "of" : "for")} {The(other)}",
         };

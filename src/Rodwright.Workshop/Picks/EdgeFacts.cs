@@ -10,10 +10,10 @@ internal static class EdgeFacts
     public static IEnumerable<Fact> AtShoulder(PickBench bench, StringBoard board, StringTenon tenon, string end)
     {
         var s = tenon.Shoulder;
-        yield return Facts.Mm($"{end}upper edge at the shoulder, up", GraphCut.HeightAt(board.UpperEdge, s), Why.Rule("the margin line there, and the margin, which is square to the pitch, plumb"), "practice.margin",
+        yield return bench.Mm($"{end}upper edge at the shoulder, up", GraphCut.HeightAt(board.UpperEdge, s), Why.Rule("the margin line there, and the margin, which is square to the pitch, plumb"), "practice.margin",
             [.. At(board, s).Select(m => m.Line + Working.Of(bench.Practice.Margin) / Working.Cos(m.Pitch))]);
         var below = board.Site.Width - bench.Practice.Margin;
-        yield return Facts.Mm($"{end}lower edge at the shoulder, up", GraphCut.HeightAt(board.LowerEdge, s), Why.Rule("the margin line there, less what the board leaves below it, plumb; lower where the housings need more"), "practice.margin",
+        yield return bench.Mm($"{end}lower edge at the shoulder, up", GraphCut.HeightAt(board.LowerEdge, s), Why.Rule("the margin line there, less what the board leaves below it, plumb; lower where the housings need more"), "practice.margin",
             [.. At(board, s).Select(m => m.Line - Working.Of(below) / Working.Cos(m.Pitch))]);
     }
 

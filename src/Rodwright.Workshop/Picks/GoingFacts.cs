@@ -16,7 +16,7 @@ internal static class GoingFacts
 
     private static IEnumerable<Fact> Straight(PickBench bench)
     {
-        yield return Facts.Mm("going", bench.Plan.Going, Why.Field(Why.Going), Why.Going);
+        yield return bench.Mm("going", bench.Plan.Going, Why.Field(Why.Going), Why.Going);
         yield return bench.Pitch();
         foreach (var fact in ClauseFacts.At(bench, w => w is "straight steps" or "all steps")) yield return fact;
     }
@@ -27,18 +27,18 @@ internal static class GoingFacts
         if (plan.TurnOf(k) is not { } turn || turn.Steps.FirstOrDefault(s => s.Number == k) is not { } step) yield break;
         var (a, b, n) = (plan.Riser(k), plan.Riser(k + 1), turn.Steps.Length);
         var (near, after) = (TurnPlaces.Near(plan, turn, a), TurnPlaces.Near(plan, turn, b));
-        yield return Facts.Mm("going on the walking line, straight across", step.GoingChord, Why.Rule(RiserPlaces.Method(turn)), Why.Steps, Between(a.Walking, b.Walking));
+        yield return bench.Mm("going on the walking line, straight across", step.GoingChord, Why.Rule(RiserPlaces.Method(turn)), Why.Steps, Between(a.Walking, b.Walking));
         var station = turn.Steps.TakeWhile(s => s.Number < k).Sum(s => s.GoingArc);
-        yield return Facts.Mm("going along the walking line", step.GoingArc, Why.Rule("straight where the line is straight, and the arc about the newel's centre"), Why.Steps,
+        yield return bench.Mm("going along the walking line", step.GoingArc, Why.Rule("straight where the line is straight, and the arc about the newel's centre"), Why.Steps,
             turn.Method == "equal-arcs" ? WalkingFacts.Turn(turn) / n : Working.Of(step.GoingArc), WalkingFacts.Stretch(plan, turn, station, station + step.GoingArc));
-        yield return Facts.Mm("narrow end along the faces", step.NarrowAlongFaces, Why.Rule("along the newel's faces, and the string's beyond; the jog between is not counted"), "practice.newel",
+        yield return bench.Mm("narrow end along the faces", step.NarrowAlongFaces, Why.Rule("along the newel's faces, and the string's beyond; the jog between is not counted"), "practice.newel",
             Narrow(plan, turn) / n, Between(near, after), Round(near, after));
-        yield return Facts.Mm("narrow end straight across", step.NarrowStraight, Why.Rule("corner to corner"), "", Between(near, after));
-        yield return Facts.Mm("narrow end as width of the tread", step.NarrowTreadWidth, Why.Rule("along the faces, and the nosing"), "practice.nosing", Working.Of(step.NarrowAlongFaces) + plan.Job.Practice.Nosing);
-        yield return Facts.Mm("wide end along the wall", step.Wide, Why.Rule("along the wall string's face, and round the corner"), Why.Width, Wide(plan, turn, a, b));
+        yield return bench.Mm("narrow end straight across", step.NarrowStraight, Why.Rule("corner to corner"), "", Between(near, after));
+        yield return bench.Mm("narrow end as width of the tread", step.NarrowTreadWidth, Why.Rule("along the faces, and the nosing"), "practice.nosing", Working.Of(step.NarrowAlongFaces) + plan.Job.Practice.Nosing);
+        yield return bench.Mm("wide end along the wall", step.Wide, Why.Rule("along the wall string's face, and round the corner"), Why.Width, Wide(plan, turn, a, b));
         yield return Facts.Degrees("taper", step.Taper.Degrees, Why.Rule("the angle between its two riser faces"), "", k == TurnPlaces.FirstSquare(turn) ? Slope(plan, turn, b) : Slope(plan, turn, b) - Slope(plan, turn, a), Slope(plan, turn, a) - Slope(plan, turn, b));
-        yield return Facts.Mm("from nosing to nosing on the walking line", step.NosingGoing, Why.Rule("straight across; reported beside the going on riser faces"), "practice.nosing", TurnPoints.OnNosings(bench, turn, k));
-        if (step.OuterGoing is { } outer) yield return Facts.Mm("going on the outer measuring line", outer, plan.Regulation.Title, "", TurnPoints.OnOuter(bench, turn, k));
+        yield return bench.Mm("from nosing to nosing on the walking line", step.NosingGoing, Why.Rule("straight across; reported beside the going on riser faces"), "practice.nosing", TurnPoints.OnNosings(bench, turn, k));
+        if (step.OuterGoing is { } outer) yield return bench.Mm("going on the outer measuring line", outer, plan.Regulation.Title, "", TurnPoints.OnOuter(bench, turn, k));
         yield return Facts.Degrees("pitch on the walking line", Angle.OfPitch(plan.Rise, step.GoingChord).Degrees, Why.Rule("the slope of one rise over the going straight across"), "", Working.Atan(Working.Of(plan.Rise) / step.GoingChord));
         foreach (var fact in ClauseFacts.At(bench, w => w == $"step {Number.Print(k, 0)}" || w is "tapered steps" or "all steps")) yield return fact;
     }

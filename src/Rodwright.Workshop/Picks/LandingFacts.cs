@@ -14,7 +14,7 @@ internal static class LandingFacts
         if (plan.TurnOf(step) is not { } turn) yield break;
         var corners = TurnPlaces.Corners(turn);
         foreach (var (words, k, e, corner) in new[] { ("way in", turn.FirstLine, turn.FirstRiser, corners[0]), ("way out", turn.LastLine, turn.LastRiser, corners[^1]) })
-            yield return Facts.Mm($"length of the landing, {words}", TurnPlaces.Far(plan, turn, plan.Riser(k)).DistanceTo(corner), Why.Rule("from the riser's face to the face of the wall string it runs up to: the offset, half the inner string and the clear width"), Why.Width,
+            yield return bench.Mm($"length of the landing, {words}", TurnPlaces.Far(plan, turn, plan.Riser(k)).DistanceTo(corner), Why.Rule("from the riser's face to the face of the wall string it runs up to: the offset, half the inner string and the clear width"), Why.Width,
                 Working.Of(e) + Reach(plan, turn));
         var name = plan.Turns.Count(t => t.Steps.IsEmpty) == 1 ? "landing," : $"landing of turn {Number.Print(turn.Index + 1, 0)},";
         foreach (var fact in ClauseFacts.At(bench, w => w.StartsWith(name, StringComparison.Ordinal))) yield return fact;

@@ -22,22 +22,22 @@ internal static class LinePick
         var rule = plan.Regulation.WalkingLine;
         var inset = rule.InsetFor(plan.ClearWidth, scale);
         var middle = plan.ClearWidth < rule.MiddleBelow * scale;
-        yield return Facts.Mm("from the inner string's face", inset, $"{plan.Regulation.Title}: {(middle ? "in the middle of the clear width" : $"{Facts.Length(rule.Inset)} from the inner side")}", "regulation",
-            middle ? Working.Of(plan.ClearWidth) / 2 : Working.Of(rule.Inset) * scale);
-        yield return Facts.Mm("from the newel's centre lines", plan.WalkingRadius, Why.Rule("half the inner string more; in a turn it is the radius about the newel's centre"), "", Working.Of(inset) + Working.Of(plan.InnerThickness) / 2);
+        yield return bench.Mm("from the inner string's face", inset, $"{plan.Regulation.Title}: {(middle ? "in the middle of the clear width" : $"{bench.Length(rule.Inset)} from the inner side")}", "regulation",
+            middle ? Working.Of(plan.ClearWidth) / 2 : Working.Of(rule.Inset) * Working.Ratio(scale));
+        yield return bench.Mm("from the newel's centre lines", plan.WalkingRadius, Why.Rule("half the inner string more; in a turn it is the radius about the newel's centre"), "", Working.Of(inset) + Working.Of(plan.InnerThickness) / 2);
         foreach (var turn in plan.Turns)
-            yield return Facts.Mm($"length in {TurnWords.The(plan, turn)}", TurnPlaces.WalkingLength(turn), Why.Rule(turn.Site.Quarters == 1 ? "an offset, a quarter circle, and an offset" : "an offset, a half circle, and an offset"), Why.Steps, WalkingFacts.Turn(turn));
+            yield return bench.Mm($"length in {TurnWords.The(plan, turn)}", TurnPlaces.WalkingLength(turn), Why.Rule(turn.Site.Quarters == 1 ? "an offset, a quarter circle, and an offset" : "an offset, a half circle, and an offset"), Why.Steps, WalkingFacts.Turn(turn));
         yield return WalkingFacts.Length(bench);
         if (rule.SecondInsetFor(plan.ClearWidth, scale) is { } second)
-            yield return Facts.Mm("outer measuring line, from the inner string's face", second, $"{plan.Regulation.Title}: {Facts.Length(rule.Inset)} from the outer side", "regulation", Working.Of(plan.ClearWidth) - rule.Inset * scale);
+            yield return bench.Mm("outer measuring line, from the inner string's face", second, $"{plan.Regulation.Title}: {bench.Length(rule.Inset)} from the outer side", "regulation", Working.Of(plan.ClearWidth) - rule.Inset * scale);
     }
 
     private static IEnumerable<Fact> Centre(PickBench bench)
     {
         var plan = bench.Plan;
         var half = Working.Of(plan.InnerThickness) / 2;
-        yield return Facts.Mm("from the outer string's face", plan.ClearWidth + plan.InnerThickness / 2, Why.Rule("the clear width and half the inner string"), Why.Width, Working.Of(plan.ClearWidth) + half);
-        yield return Facts.Mm("from the inner string's face", plan.InnerThickness / 2, Why.Rule("the centre line halves the string"), "", half);
+        yield return bench.Mm("from the outer string's face", plan.ClearWidth + plan.InnerThickness / 2, Why.Rule("the clear width and half the inner string"), Why.Width, Working.Of(plan.ClearWidth) + half);
+        yield return bench.Mm("from the inner string's face", plan.InnerThickness / 2, Why.Rule("the centre line halves the string"), "", half);
         foreach (var newel in plan.Newels)
             foreach (var fact in NewelPick.Place(bench, newel)) yield return fact;
     }
@@ -45,12 +45,12 @@ internal static class LinePick
     private static IEnumerable<Fact> Margin(PickBench bench)
     {
         var plan = bench.Plan;
-        yield return Facts.Given("practice.margin", bench.Practice.Margin);
+        yield return bench.Given("practice.margin", bench.Practice.Margin);
         if (plan.Steps.Contains(StepKind.Straight))
         {
             yield return bench.Pitch();
             var stride = Math.Sqrt(plan.Rise * plan.Rise + plan.Going * plan.Going);
-            yield return Facts.Mm("from pitch point to pitch point, straight steps", stride, Why.Rule("the long side of the pitch board"), Why.Going, Working.Across(plan.Rise, plan.Going));
+            yield return bench.Mm("from pitch point to pitch point, straight steps", stride, Why.Rule("the long side of the pitch board"), Why.Going, Working.Across(plan.Rise, plan.Going));
         }
         foreach (var boards in bench.Developments())
         {

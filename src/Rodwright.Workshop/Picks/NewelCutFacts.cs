@@ -25,10 +25,10 @@ internal static class NewelCutFacts
     private static IEnumerable<Fact> Heights(PickBench bench, Cut cut, double foot, StringTenon? tenon)
     {
         var box = cut.Filled.Bounds;
-        yield return Facts.Mm("top, up from the foot", box.MaxY, Up, "", [.. Level(bench, cut, true, foot), .. Thirds(tenon, foot), Working.Of(box.MaxY + foot) - foot]);
-        if (cut.Kind == CutKind.Notch) yield break;
-        yield return Facts.Mm("bottom, up from the foot", box.MinY, Up, "", [.. Level(bench, cut, false, foot), .. Thirds(tenon, foot), Working.Of(box.MinY + foot) - foot]);
-        yield return Facts.Mm("height", box.Height, Why.Rule("from bottom to top"), "", Working.Of(box.MaxY) - box.MinY);
+        yield return bench.Mm("top, up from the foot", box.MaxY, Up, "", [.. Level(bench, cut, true, foot), .. Thirds(tenon, foot), Working.Of(box.MaxY + foot) - foot]);
+        if (cut.Kind is CutKind.Notch or CutKind.Split) yield break;
+        yield return bench.Mm("bottom, up from the foot", box.MinY, Up, "", [.. Level(bench, cut, false, foot), .. Thirds(tenon, foot), Working.Of(box.MinY + foot) - foot]);
+        yield return bench.Mm("height", box.Height, Why.Rule("from bottom to top"), "", Working.Of(box.MaxY) - box.MinY);
     }
 
     /// <summary>Heights of the band's ends and thirds.</summary>
@@ -69,16 +69,16 @@ internal static class NewelCutFacts
             var far = Working.Of(side) / 2 + Working.Of(tenon.Site.Thickness) / 2;
             (lefts, rights) = ([edge, far - tenon.Thickness], [far, edge + tenon.Thickness]);
         }
-        yield return Facts.Mm("from the left arris", left, Over, "", lefts);
-        yield return Facts.Mm("to, from the left arris", right, Over, "", rights);
-        yield return Facts.Mm("width", right - left, Why.Rule("across the face"), "", Working.Of(right) - left);
+        yield return bench.Mm("from the left arris", left, Over, "", lefts);
+        yield return bench.Mm("to, from the left arris", right, Over, "", rights);
+        yield return bench.Mm("width", right - left, Why.Rule("across the face"), "", Working.Of(right) - left);
     }
 
     private static IEnumerable<Fact> Mortice(PickBench bench, Cut cut, StringTenon tenon)
     {
-        yield return TenonFacts.Third(tenon, cut.Kind == CutKind.Haunch ? "gap between the tenons" : "depth of the tenon, up and down");
+        yield return TenonFacts.Third(bench, tenon, cut.Kind == CutKind.Haunch ? "gap between the tenons" : "depth of the tenon, up and down");
         if (cut.Kind != CutKind.Mortice) yield break;
-        yield return Facts.Mm("tenon's length", tenon.Length, Why.Rule("a part of the newel, or shorter where it would meet another joint"), "practice.tenon.part",
+        yield return bench.Mm("tenon's length", tenon.Length, Why.Rule("a part of the newel, or shorter where it would meet another joint"), "practice.tenon.part",
             [.. TenonFacts.Lengths(bench, tenon)]);
     }
 
@@ -86,11 +86,11 @@ internal static class NewelCutFacts
     {
         var at = cut.Shape.Bounds.Centre;
         var side = part.Blank.Width;
-        yield return Facts.Mm("centre, up from the foot", at.Y, Up, "", tenon is null ? [] :
+        yield return bench.Mm("centre, up from the foot", at.Y, Up, "", tenon is null ? [] :
             [Working.Of(tenon.Bottom) + Working.Of(tenon.Third) / 2 - foot, Working.Of(tenon.Top) - Working.Of(tenon.Third) / 2 - foot, Working.Of(at.Y + foot) - foot]);
-        yield return Facts.Mm("centre, from the left arris", at.X, Over, "practice.tenon.pegBack", tenon is null ? [] : [Working.Of(side) - tenon.PegBack]);
+        yield return bench.Mm("centre, from the left arris", at.X, Over, "practice.tenon.pegBack", tenon is null ? [] : [Working.Of(side) - tenon.PegBack]);
         if (tenon is null) yield break;
-        yield return Facts.Mm("from the string's shoulder", tenon.PegBack, Why.Rule("never more than half the tenon, and clear of another string's mortice"), "practice.tenon.pegBack");
-        yield return Facts.Mm("draw", tenon.Practice.Draw, Why.Field("practice.tenon.draw"), "practice.tenon.draw");
+        yield return bench.Mm("from the string's shoulder", tenon.PegBack, Why.Rule("never more than half the tenon, and clear of another string's mortice"), "practice.tenon.pegBack");
+        yield return bench.Mm("draw", tenon.Practice.Draw, Why.Field("practice.tenon.draw"), "practice.tenon.draw");
     }
 }

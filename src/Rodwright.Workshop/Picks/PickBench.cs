@@ -23,6 +23,18 @@ internal sealed record PickBench(Stair Stair, ProofReport Proof, RodStageList St
 
     public Kit Kit => Stair.Kit;
 
+    /// <summary>The unit the facts are told in.</summary>
+    public Units Units => Stair.Units;
+
+    /// <summary>A length; of the ways to work it out the first that comes out stands.</summary>
+    public Fact Mm(string label, double value, string source, string path = "", params ReadOnlySpan<Working> ways) => Facts.Mm(Units, label, value, source, path, ways);
+
+    /// <summary>A length that stands in the job as it is.</summary>
+    public Fact Given(string path, double value) => Mm(Why.Label(path), value, Why.Field(path), path);
+
+    /// <summary>A length as a value prints it.</summary>
+    public string Length(double value) => Facts.Length(Units, value);
+
     public Part? Part(string id) => Kit.Parts.FirstOrDefault(p => p.Id == id);
 
     public Cut? Cut(Part part, string id) => part.Cuts.FirstOrDefault(c => ThingId.Of(part, c) == id);
@@ -40,9 +52,9 @@ internal sealed record PickBench(Stair Stair, ProofReport Proof, RodStageList St
         && k >= 1 && k <= Plan.Risers && id == name + Geometry.Number.Print(k, 0) ? k : null;
 
     /// <summary>Height of a level: k rises.</summary>
-    public Fact Level(string label, int k) => Facts.Mm(label, k * Plan.Rise, Why.Rule("every rise is equal, and heights are counted from the floor"), Why.Height, Working.Of(k) * Plan.Rise);
+    public Fact Level(string label, int k) => Mm(label, k * Plan.Rise, Why.Rule("every rise is equal, and heights are counted from the floor"), Why.Height, Working.Of(k) * Plan.Rise);
 
-    public Fact Rise() => Facts.Mm("rise", Plan.Rise, Why.Rule("every rise is equal: the height, divided by the number of risers"), Why.Height, Working.Of(Job.Survey.Height) / Plan.Risers);
+    public Fact Rise() => Mm("rise", Plan.Rise, Why.Rule("every rise is equal: the height, divided by the number of risers"), Why.Height, Working.Of(Job.Survey.Height) / Plan.Risers);
 
     public Fact Pitch() => Facts.Degrees("pitch of the straight steps", Plan.Pitch.Degrees, Why.Rule("the pitch is the slope of one rise over one going"), Why.Going, Working.Atan(Working.Of(Plan.Rise) / Plan.Going));
 

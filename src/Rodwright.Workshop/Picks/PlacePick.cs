@@ -28,28 +28,28 @@ internal static class PlacePick
 
     private static IEnumerable<Fact> Floor(PickBench bench)
     {
-        yield return Facts.Mm("height", 0, Why.Rule("the datum: all heights are counted up from the finished lower floor"));
-        yield return Facts.Mm("up to the upper floor", bench.Job.Survey.Height, Why.Field(Why.Height), Why.Height, Survey.Mean(bench.Job.Survey));
+        yield return bench.Mm("height", 0, Why.Rule("the datum: all heights are counted up from the finished lower floor"));
+        yield return bench.Mm("up to the upper floor", bench.Job.Survey.Height, Why.Field(Why.Height), Why.Height, Survey.Mean(bench.Job.Survey));
         foreach (var (reading, i) in bench.Job.Survey.FloorToFloor.Select((r, i) => (r, i)).Where(_ => bench.Job.Survey.FloorToFloor.Length > 1))
-            yield return Facts.Mm($"reading {Number.Print(i + 1, 0)}", reading, Why.Field(Why.Height), Why.Height);
+            yield return bench.Mm($"reading {Number.Print(i + 1, 0)}", reading, Why.Field(Why.Height), Why.Height);
         yield return bench.Rise();
     }
 
     private static IEnumerable<Fact> Upper(PickBench bench)
     {
         var (plan, practice) = (bench.Plan, bench.Practice);
-        yield return Facts.Mm("height", plan.Risers * plan.Rise, Why.Rule("the rises together are the height that was measured"), Why.Height, Working.Of(plan.Risers) * plan.Rise);
+        yield return bench.Mm("height", plan.Risers * plan.Rise, Why.Rule("the rises together are the height that was measured"), Why.Height, Working.Of(plan.Risers) * plan.Rise);
         yield return bench.Rise();
-        yield return Facts.Given("practice.floorBoards", practice.FloorBoards);
-        yield return Facts.Mm("top of the trimmer", plan.Risers * plan.Rise - practice.FloorBoards, Why.Rule("the floor's boards lie on it, and so does the seat of a wall string"), "practice.floorBoards", Working.Of(plan.Risers * plan.Rise) - practice.FloorBoards);
+        yield return bench.Given("practice.floorBoards", practice.FloorBoards);
+        yield return bench.Mm("top of the trimmer", plan.Risers * plan.Rise - practice.FloorBoards, Why.Rule("the floor's boards lie on it, and so does the seat of a wall string"), "practice.floorBoards", Working.Of(plan.Risers * plan.Rise) - practice.FloorBoards);
     }
 
     private static IEnumerable<Fact> Wall(PickBench bench, string id, double thickness)
     {
         var plan = bench.Plan;
-        yield return Facts.Given(Why.Width, bench.Job.Width);
+        yield return bench.Given(Why.Width, bench.Job.Width);
         if (plan.Strings.FirstOrDefault(s => s.IsWall && s.Inner == (id == ThingId.WallInner)) is { } own)
-            yield return Facts.Mm(id == ThingId.WallInner ? "to the face of the inner wall string" : "to the face of the wall string", own.Thickness, Why.Field("practice.wallString.thickness"), "practice.wallString.thickness");
+            yield return bench.Mm(id == ThingId.WallInner ? "to the face of the inner wall string" : "to the face of the wall string", own.Thickness, Why.Field("practice.wallString.thickness"), "practice.wallString.thickness");
         var n = 0;
         foreach (var wall in PlanWall.Of(plan).Where(w => w.Id == id))
         {
@@ -60,7 +60,7 @@ internal static class PlacePick
                 var length = points[i].DistanceTo(points[i + 1]);
                 // Each corner adds the string's thickness to what is measured along the string's face.
                 var ends = (i > 0 ? 1 : 0) + (i + 2 < points.Count ? 1 : 0);
-                yield return Facts.Mm($"length of its face {Number.Print(++n, 0)}", length, Why.Rule("along the wall's face: as along the string's, and at each corner the string's thickness more"), "", Working.Of(length - ends * thickness) + Working.Of(ends) * thickness);
+                yield return bench.Mm($"length of its face {Number.Print(++n, 0)}", length, Why.Rule("along the wall's face: as along the string's, and at each corner the string's thickness more"), "", Working.Of(length - ends * thickness) + Working.Of(ends) * thickness);
             }
         }
     }

@@ -27,16 +27,16 @@ internal static class RiserPick
         if (bench.Part(ThingId.Riser(k)) is not { } part) yield break;
         var (plan, practice) = (bench.Plan, bench.Practice);
         var top = k * plan.Rise - practice.Tread;
-        yield return Facts.Given("practice.riser", practice.Riser);
-        yield return Facts.Mm("height of the board", part.Blank.Width, Why.Rule(k == 1 ? "it stands on the floor and ends under its tread"
+        yield return bench.Given("practice.riser", practice.Riser);
+        yield return bench.Mm("height of the board", part.Blank.Width, Why.Rule(k == 1 ? "it stands on the floor and ends under its tread"
                 : practice.RiserOnTread || plan.Steps[k - 2] == StepKind.Landing ? "it stands on the tread or floor below and ends under its own tread" : "it runs down behind the tread below and ends under its own"),
             "", Working.Of(plan.Rise) - practice.Tread, Working.Of(top) - (top - plan.Rise));
         var line = plan.Riser(k);
         var depths = bench.Kit.Joints.Where(j => j.Male == part.Id && j.Depth > 0).Select(j => j.Depth).ToList();
         var face = line.Inner.DistanceTo(line.Outer);
-        yield return Facts.Mm("length between the faces", face, Why.Rule("along the riser's face in plan, from what carries one end to what carries the other"), "", RiserPlaces.Length(bench, k));
+        yield return bench.Mm("length between the faces", face, Why.Rule("along the riser's face in plan, from what carries one end to what carries the other"), "", RiserPlaces.Length(bench, k));
         var length = depths.Aggregate(Working.Of(face), (sum, d) => sum + d);
-        yield return Facts.Mm("length of the board", part.Blank.Length, Why.Rule("between the faces, and its ends into their housings"), "practice.housing", [length, .. SlantFacts.Length(bench, part, line)]);
+        yield return bench.Mm("length of the board", part.Blank.Length, Why.Rule("between the faces, and its ends into their housings"), "practice.housing", [length, .. SlantFacts.Length(bench, part, line)]);
         foreach (var fact in SlantFacts.Of(bench, part, line)) yield return fact;
         yield return Facts.Words("material", part.Material, Why.Field("practice.riserMaterial"), "practice.riserMaterial");
     }

@@ -27,21 +27,21 @@ internal static class RiserPlaces
             {
                 var (e, shared) = k == first ? (turn.FirstRiser, turn.FirstLine - first) : (turn.LastRiser, last - turn.LastLine);
                 var label = plan.Turns.Length == 1 ? "outside the newel's centre line" : $"outside the centre line of the newel of {TurnWords.The(plan, turn)}";
-                yield return Facts.Mm(label, e + shared * plan.Going, Why.Rule($"what decided it: {turn.DecidedBy}"), Why.Steps, Working.Of(e) + Working.Of(shared) * plan.Going);
+                yield return bench.Mm(label, e + shared * plan.Going, Why.Rule($"what decided it: {turn.DecidedBy}"), Why.Steps, Working.Of(e) + Working.Of(shared) * plan.Going);
                 continue;
             }
             var (j, n) = (k - first, turn.Steps.Length);
             var whole = turn.Steps.Sum(s => s.NarrowAlongFaces);
-            yield return Facts.Mm("narrow ends together", whole, Why.Rule($"along the newel's {(turn.Site.Quarters == 1 ? "two" : "three")} faces, from the turn's first riser to its last; the jog to the string is not counted"), "practice.newel",
+            yield return bench.Mm("narrow ends together", whole, Why.Rule($"along the newel's {(turn.Site.Quarters == 1 ? "two" : "three")} faces, from the turn's first riser to its last; the jog to the string is not counted"), "practice.newel",
                 GoingFacts.Narrow(plan, turn));
-            yield return Facts.Mm("its narrow end, along the newel's faces", turn.Steps.Take(j).Sum(s => s.NarrowAlongFaces), Why.Rule(Method(turn)), Why.Steps, Working.Of(j) * Working.Of(whole) / n);
-            yield return Facts.Mm("its place along the walking line", turn.Steps.Take(j).Sum(s => s.GoingArc), Why.Rule("from the turn's first riser, along the line"), "",
+            yield return bench.Mm("its narrow end, along the newel's faces", turn.Steps.Take(j).Sum(s => s.NarrowAlongFaces), Why.Rule(Method(turn)), Why.Steps, Working.Of(j) * Working.Of(whole) / n);
+            yield return bench.Mm("its place along the walking line", turn.Steps.Take(j).Sum(s => s.GoingArc), Why.Rule("from the turn's first riser, along the line"), "",
                 WalkingFacts.Stretch(plan, turn, 0, turn.Steps.Take(j).Sum(s => s.GoingArc)));
-            yield return Facts.Mm("wide ends so far, along the wall", turn.Steps.Take(j).Sum(s => s.Wide), Why.Rule("from the turn's first riser, round the corner where it lies beyond; the wall proves the riser"), "",
+            yield return bench.Mm("wide ends so far, along the wall", turn.Steps.Take(j).Sum(s => s.Wide), Why.Rule("from the turn's first riser, round the corner where it lies beyond; the wall proves the riser"), "",
                 GoingFacts.Wide(plan, turn, plan.Riser(first), plan.Riser(k)));
         }
 
-        Fact Run(string from, int goings) => Facts.Mm(from, goings * plan.Going, Why.Rule("goings are measured from riser face to riser face, all from one riser so that errors do not add up"), Why.Going, Working.Of(goings) * plan.Going);
+        Fact Run(string from, int goings) => bench.Mm(from, goings * plan.Going, Why.Rule("goings are measured from riser face to riser face, all from one riser so that errors do not add up"), Why.Going, Working.Of(goings) * plan.Going);
     }
 
     /// <summary>How a method shares the narrow ends out, in words.</summary>
@@ -56,7 +56,7 @@ internal static class RiserPlaces
             var at = -1;
             for (var i = 0; i < points.Length; i++) if (points[i].Riser == k) at = i;
             if (at < 0) continue;
-            yield return Facts.Mm($"along the {Name(boards)}", points[at].At.X, Why.Rule($"counted from {Datum(bench, boards[0])}; carried over from the plan"), "", Station(bench, boards[0], at));
+            yield return bench.Mm($"along the {Name(boards)}", points[at].At.X, Why.Rule($"counted from {Datum(bench, boards[0])}; carried over from the plan"), "", Station(bench, boards[0], at));
         }
     }
 

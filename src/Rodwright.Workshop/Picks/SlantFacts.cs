@@ -18,9 +18,9 @@ internal static class SlantFacts
             var (thick, practice) = (bench.Practice.Riser, bench.Practice);
             var depth = edge.Kind == BoundaryKind.NewelFace ? practice.NewelHousing : practice.Housing;
             yield return Facts.Degrees($"slant of its {side} end", angle.Degrees, Why.Rule("the angle between the riser's face and a line square to what carries it: its bevel"), "", Slope(line, edge));
-            yield return Facts.Mm($"thickness along the face, {side} end", thick / angle.Cosine, Why.Rule("a piece that meets a face at a slant is longer along it by 1 over the cosine of the slant"), "practice.riser", Working.Of(thick) / Working.Cos(angle));
+            yield return bench.Mm($"thickness along the face, {side} end", thick / angle.Cosine, Why.Rule("a piece that meets a face at a slant is longer along it by 1 over the cosine of the slant"), "practice.riser", Working.Of(thick) / Working.Cos(angle));
             var left = thick / angle.Cosine - depth * angle.Tangent;
-            yield return Facts.Mm($"left at full depth, {side} end", Math.Max(0, left), Why.Rule($"housings are square to the face, so a slanting end is eased to stay within; {Number.Print(practice.RiserEnd)} is wanted there"), "practice.riserEnd",
+            yield return bench.Mm($"left at full depth, {side} end", Math.Max(0, left), Why.Rule($"housings are square to the face, so a slanting end is eased to stay within; {bench.Units.Print(practice.RiserEnd)} is wanted there"), "practice.riserEnd",
                 Working.Of(thick) / Working.Cos(angle) - Working.Of(depth) * Working.Tan(angle));
         }
     }

@@ -30,7 +30,7 @@ internal static class StageFacts
                 foreach (var m in line.Instruction.Measures)
                 {
                     if (line.Telling is { } telling && !told.Add((stage.Id + telling.Id, m.Datum, m.Distance, m.Way))) continue;
-                    yield return Facts.Mm($"{name}: from {m.Datum.TrimEnd(',')} {m.Way}", m.Distance, Source(line.Instruction));
+                    yield return bench.Mm($"{name}: from {m.Datum.TrimEnd(',')} {m.Way}", m.Distance, Source(line.Instruction));
                 }
             }
         }

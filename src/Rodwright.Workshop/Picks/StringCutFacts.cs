@@ -30,18 +30,18 @@ internal static class StringCutFacts
         if (cut.Kind == CutKind.Bore)
         {
             var centre = (from + to) / 2;
-            yield return Facts.Mm("centre, along", centre, along, "practice.tenon.pegBack", tenon is null ? [] : tenon.IsUpper ? [Working.Of(tenon.Shoulder) + tenon.PegBack - tenon.Practice.Draw] : [Working.Of(tenon.Shoulder) - tenon.PegBack + tenon.Practice.Draw]);
-            yield return Facts.Mm("centre, up", box.Centre.Y, up + ", in the middle of the tenon or as near as the newel's other joints allow", "",
+            yield return bench.Mm("centre, along", centre, along, "practice.tenon.pegBack", tenon is null ? [] : tenon.IsUpper ? [Working.Of(tenon.Shoulder) + tenon.PegBack - tenon.Practice.Draw] : [Working.Of(tenon.Shoulder) - tenon.PegBack + tenon.Practice.Draw]);
+            yield return bench.Mm("centre, up", box.Centre.Y, up + ", in the middle of the tenon or as near as the newel's other joints allow", "",
                 tenon is null ? [] : [Working.Of(tenon.Bottom) + Working.Of(tenon.Third) / 2, Working.Of(tenon.Top) - Working.Of(tenon.Third) / 2]);
-            if (tenon is not null) yield return Facts.Mm("from the shoulder", tenon.PegBack - tenon.Practice.Draw, Why.Rule("nearer the shoulder than in the newel by the draw"), "practice.tenon.draw", Working.Of(tenon.PegBack) - tenon.Practice.Draw);
+            if (tenon is not null) yield return bench.Mm("from the shoulder", tenon.PegBack - tenon.Practice.Draw, Why.Rule("nearer the shoulder than in the newel by the draw"), "practice.tenon.draw", Working.Of(tenon.PegBack) - tenon.Practice.Draw);
             yield break;
         }
-        yield return Facts.Mm(tenon is { IsUpper: false } ? "tip, along" : tenon is not null ? "shoulder, along" : "from, along", from, along, "", tenon is { IsUpper: false } ? [Working.Of(tenon.Shoulder) - tenon.Length] : tenon is not null ? [Working.Of(board.Site.Upper.At) - Working.Of(bench.Practice.Newel) / 2] : []);
-        yield return Facts.Mm(tenon is { IsUpper: true } ? "tip, along" : tenon is not null ? "shoulder, along" : "to, along", to, along, "",
+        yield return bench.Mm(tenon is { IsUpper: false } ? "tip, along" : tenon is not null ? "shoulder, along" : "from, along", from, along, "", tenon is { IsUpper: false } ? [Working.Of(tenon.Shoulder) - tenon.Length] : tenon is not null ? [Working.Of(board.Site.Upper.At) - Working.Of(bench.Practice.Newel) / 2] : []);
+        yield return bench.Mm(tenon is { IsUpper: true } ? "tip, along" : tenon is not null ? "shoulder, along" : "to, along", to, along, "",
             tenon is { IsUpper: true } ? [Working.Of(tenon.Shoulder) + tenon.Length] : cut.Kind == CutKind.CornerHousing ? [Working.Of(from) + bench.Plan.OuterThickness] : tenon is not null ? [Working.Of(board.Site.Lower.At) + Working.Of(bench.Practice.Newel) / 2] : []);
         if (tenon is not null) yield break; // the band was told with the tenons
-        yield return Facts.Mm("bottom, up", box.MinY, up);
-        yield return Facts.Mm("top, up", box.MaxY, up);
-        yield return Facts.Mm("from bottom to top", box.Height, Why.Rule("plumb"), "", Working.Of(box.MaxY) - box.MinY);
+        yield return bench.Mm("bottom, up", box.MinY, up);
+        yield return bench.Mm("top, up", box.MaxY, up);
+        yield return bench.Mm("from bottom to top", box.Height, Why.Rule("plumb"), "", Working.Of(box.MaxY) - box.MinY);
     }
 }

@@ -18,18 +18,18 @@ internal static class StringPick
     private static IEnumerable<Fact> Sizes(PickBench bench, StringBoard board, Part part)
     {
         var (practice, site, group) = (bench.Practice, board.Site, board.Site.IsWall ? "practice.wallString" : "practice.newelString");
-        yield return Facts.Given($"{group}.width", site.Width);
-        yield return Facts.Given($"{group}.thickness", site.Thickness);
-        yield return Facts.Mm("length of the board", part.Blank.Length, Why.Rule("along the grain, laid so that least of the string lies outside the board"));
-        if (board.LeastWidth > 0) yield return Facts.Mm("least width that would do", board.LeastWidth, Why.Rule($"judged on the straight steps: the margin, down to the housings' lowest corners, and {Number.Print(practice.CoverBelow)} of wood below them"), "practice.coverBelow",
+        yield return bench.Given($"{group}.width", site.Width);
+        yield return bench.Given($"{group}.thickness", site.Thickness);
+        yield return bench.Mm("length of the board", part.Blank.Length, Why.Rule("along the grain, laid so that least of the string lies outside the board"));
+        if (board.LeastWidth > 0) yield return bench.Mm("least width that would do", board.LeastWidth, Why.Rule($"judged on the straight steps: the margin, down to the housings' lowest corners, and {bench.Units.Print(practice.CoverBelow)} of wood below them"), "practice.coverBelow",
             [.. LeastWidth(bench, board)]);
-        yield return Facts.Given("practice.margin", practice.Margin);
-        yield return Facts.Mm("left below the margin line", Math.Max(0, site.Width - practice.Margin), Why.Rule("what the board leaves, square to the margin line"), "practice.margin", Working.Of(site.Width) - practice.Margin);
-        yield return Facts.Given("practice.housing", practice.Housing);
+        yield return bench.Given("practice.margin", practice.Margin);
+        yield return bench.Mm("left below the margin line", Math.Max(0, site.Width - practice.Margin), Why.Rule("what the board leaves, square to the margin line"), "practice.margin", Working.Of(site.Width) - practice.Margin);
+        yield return bench.Given("practice.housing", practice.Housing);
         foreach (var piece in part.Blank.JointedUp)
-            yield return Facts.Words($"jointed up, piece {piece.Mark}, {piece.Edge}", $"{Facts.Length(piece.Length)} long, {Facts.Length(piece.Width)} wide", Why.Rule("what lies outside the board is glued on, its grain along the string"));
+            yield return Facts.Words($"jointed up, piece {piece.Mark}, {piece.Edge}", $"{bench.Length(piece.Length)} long, {bench.Length(piece.Width)} wide", Why.Rule("what lies outside the board is glued on, its grain along the string"));
         if (bench.Proof.Blanks.FirstOrDefault(b => b.Part == part.Id) is { } blank)
-            yield return Facts.Mm("outside its board and pieces", blank.Outside, Why.Rule("proved: every part lies in its blank"));
+            yield return bench.Mm("outside its board and pieces", blank.Outside, Why.Rule("proved: every part lies in its blank"));
         yield return Facts.Words("timber", part.Material, Why.Field("practice.timber"), "practice.timber");
     }
 
@@ -62,23 +62,23 @@ internal static class StringPick
             {
                 case StringEndKind.Newel:
                     var half = Working.Of(practice.Newel) / 2;
-                    yield return Facts.Mm($"{where}: shoulder", end.At + (up ? -1 : 1) * practice.Newel / 2, Why.Rule("plumb on the newel's face, half the newel from its centre"), "practice.newel", up ? Working.Of(end.At) - half : Working.Of(end.At) + half);
+                    yield return bench.Mm($"{where}: shoulder", end.At + (up ? -1 : 1) * practice.Newel / 2, Why.Rule("plumb on the newel's face, half the newel from its centre"), "practice.newel", up ? Working.Of(end.At) - half : Working.Of(end.At) + half);
                     break;
                 case StringEndKind.Foot:
-                    yield return Facts.Mm($"{where}: plumb cut at", board.UpperEdge.Vertices[0].At.X, Why.Rule("where the upper edge has come down to the skirting, or in front of the first nosing"), "practice.skirting");
-                    yield return Facts.Given("practice.skirting", practice.Skirting);
+                    yield return bench.Mm($"{where}: plumb cut at", board.UpperEdge.Vertices[0].At.X, Why.Rule("where the upper edge has come down to the skirting, or in front of the first nosing"), "practice.skirting");
+                    yield return bench.Given("practice.skirting", practice.Skirting);
                     break;
                 case StringEndKind.Head:
-                    yield return Facts.Mm($"{where}: plumb cut on the trimmer", board.LowerEdge.Vertices[^1].At.X, Why.Rule("behind the last riser and the packing"), "practice.packing", Working.Of(end.At) + practice.Riser + practice.Packing);
-                    yield return Facts.Mm($"{where}: level seat", end.Level - practice.FloorBoards, Why.Rule("on the trimmer, under the floor's boards"), "practice.floorBoards", Working.Of(end.Level) - practice.FloorBoards);
-                    yield return Facts.Mm($"{where}: level top", board.UpperEdge.Vertices[^1].At.Y, Why.Rule("at the skirting's height above the floor it arrives at"), "practice.skirting", Working.Of(end.Level) + practice.Skirting);
-                    yield return Facts.Given("practice.headLevel", practice.HeadLevel);
+                    yield return bench.Mm($"{where}: plumb cut on the trimmer", board.LowerEdge.Vertices[^1].At.X, Why.Rule("behind the last riser and the packing"), "practice.packing", Working.Of(end.At) + practice.Riser + practice.Packing);
+                    yield return bench.Mm($"{where}: level seat", end.Level - practice.FloorBoards, Why.Rule("on the trimmer, under the floor's boards"), "practice.floorBoards", Working.Of(end.Level) - practice.FloorBoards);
+                    yield return bench.Mm($"{where}: level top", board.UpperEdge.Vertices[^1].At.Y, Why.Rule("at the skirting's height above the floor it arrives at"), "practice.skirting", Working.Of(end.Level) + practice.Skirting);
+                    yield return bench.Given("practice.headLevel", practice.HeadLevel);
                     break;
                 case StringEndKind.CornerThrough:
-                    yield return Facts.Mm($"{where}: runs through to", end.At + site.Thickness, Why.Rule("behind the other string to the wall"), "practice.wallString.thickness", Working.Of(end.At) + site.Thickness);
+                    yield return bench.Mm($"{where}: runs through to", end.At + site.Thickness, Why.Rule("behind the other string to the wall"), "practice.wallString.thickness", Working.Of(end.At) + site.Thickness);
                     break;
                 default:
-                    yield return Facts.Mm($"{where}: let in to", end.At - practice.Corner, Why.Rule("into the face of the string that runs through"), "practice.corner", Working.Of(end.At) - practice.Corner);
+                    yield return bench.Mm($"{where}: let in to", end.At - practice.Corner, Why.Rule("into the face of the string that runs through"), "practice.corner", Working.Of(end.At) - practice.Corner);
                     break;
             }
         }
@@ -88,10 +88,10 @@ internal static class StringPick
     {
         var box = board.Outline.Bounds;
         if (easing.Corner.X < box.MinX || easing.Corner.X > box.MaxX) yield break;
-        var where = $"easing of the {easing.Edge} edge at {Facts.Figure(easing.Corner.X)} along";
+        var where = $"easing of the {easing.Edge} edge at {bench.Units.Print(easing.Corner.X)} along";
         var turn = Angle.FromDegrees(Math.Abs(easing.Turn.Degrees));
-        yield return Facts.Mm($"{where}: tangents", easing.Tangent, easing.Tangent < bench.Practice.Easing - 0.05
-            ? Why.Rule($"less than the usual {Number.Print(bench.Practice.Easing)}: half the shorter edge beside it, or kept clear of nosings and housings") : Why.Field("practice.easing"), "practice.easing");
-        yield return Facts.Mm($"{where}: radius", easing.Radius, Why.Rule("equal tangents: the tangent's length over the tangent of half the change of pitch"), "practice.easing", Working.Of(easing.Tangent) / Working.Tan(Angle.FromDegrees(turn.Degrees / 2)));
+        yield return bench.Mm($"{where}: tangents", easing.Tangent, easing.Tangent < bench.Practice.Easing - 0.05
+            ? Why.Rule($"less than the usual {bench.Units.Print(bench.Practice.Easing)}: half the shorter edge beside it, or kept clear of nosings and housings") : Why.Field("practice.easing"), "practice.easing");
+        yield return bench.Mm($"{where}: radius", easing.Radius, Why.Rule("equal tangents: the tangent's length over the tangent of half the change of pitch"), "practice.easing", Working.Of(easing.Tangent) / Working.Tan(Angle.FromDegrees(turn.Degrees / 2)));
     }
 }

@@ -10,30 +10,30 @@ internal static class TenonFacts
     {
         var (practice, newel) = (tenon.Practice, bench.Practice.Newel);
         foreach (var fact in EdgeFacts.AtShoulder(bench, board, tenon, end)) yield return fact;
-        yield return Band(board, tenon, end);
-        yield return Facts.Mm($"{end}top of the band, up", tenon.Top, Why.Rule("the upper edge, where it stands lowest over the tenon"), "", Over(tenon, board.UpperEdge, true));
-        yield return Facts.Mm($"{end}bottom of the band, up", tenon.Bottom, Why.Rule("the lower edge, where it stands highest over the tenon; and clear of the floor"), "", Over(tenon, board.LowerEdge, false));
-        yield return Third(tenon, end + "each tenon and the gap");
+        yield return Band(bench, board, tenon, end);
+        yield return bench.Mm($"{end}top of the band, up", tenon.Top, Why.Rule("the upper edge, where it stands lowest over the tenon"), "", Over(tenon, board.UpperEdge, true));
+        yield return bench.Mm($"{end}bottom of the band, up", tenon.Bottom, Why.Rule("the lower edge, where it stands highest over the tenon; and clear of the floor"), "", Over(tenon, board.LowerEdge, false));
+        yield return Third(bench, tenon, end + "each tenon and the gap");
         var whole = practice.Part * newel;
-        yield return Facts.Mm($"{end}tenon's length", tenon.Length, Why.Rule(tenon.Length < whole - 0.005
-                ? $"{Part(practice.Part)} of the newel would be {Facts.Length(whole)}; it is kept shorter so as not to meet another joint there" : $"{Part(practice.Part)} of the newel"), "practice.tenon.part",
+        yield return bench.Mm($"{end}tenon's length", tenon.Length, Why.Rule(tenon.Length < whole - 0.005
+                ? $"{Part(practice.Part)} of the newel would be {bench.Length(whole)}; it is kept shorter so as not to meet another joint there" : $"{Part(practice.Part)} of the newel"), "practice.tenon.part",
             [.. Lengths(bench, tenon)]);
         yield return Thickness(bench, tenon, end);
-        yield return Facts.Mm($"{end}off the face side", tenon.Site.Thickness - tenon.Thickness, Why.Rule("bare-faced: the tenon keeps the back of the string"), "practice.tenon.thickness", Working.Of(tenon.Site.Thickness) - tenon.Thickness);
-        yield return Facts.Mm($"{end}haunch", tenon.Haunch, Why.Field("practice.tenon.haunch") + ", never more than half the tenon", "practice.tenon.haunch");
-        yield return Facts.Mm($"{end}peg in the tenon, from the shoulder", tenon.PegBack - practice.Draw, Why.Rule("nearer the shoulder than in the newel by the draw, so that the peg draws it home"), "practice.tenon.draw", Working.Of(tenon.PegBack) - practice.Draw);
+        yield return bench.Mm($"{end}off the face side", tenon.Site.Thickness - tenon.Thickness, Why.Rule("bare-faced: the tenon keeps the back of the string"), "practice.tenon.thickness", Working.Of(tenon.Site.Thickness) - tenon.Thickness);
+        yield return bench.Mm($"{end}haunch", tenon.Haunch, Why.Field("practice.tenon.haunch") + ", never more than half the tenon", "practice.tenon.haunch");
+        yield return bench.Mm($"{end}peg in the tenon, from the shoulder", tenon.PegBack - practice.Draw, Why.Rule("nearer the shoulder than in the newel by the draw, so that the peg draws it home"), "practice.tenon.draw", Working.Of(tenon.PegBack) - practice.Draw);
     }
 
-    public static Fact Third(StringTenon tenon, string label) =>
-        Facts.Mm(label, tenon.Third, Why.Rule("the band in thirds: a tenon, a gap with its haunch, a tenon"), "", Working.Of(tenon.Top - tenon.Bottom) / 3);
+    public static Fact Third(PickBench bench, StringTenon tenon, string label) =>
+        bench.Mm(label, tenon.Third, Why.Rule("the band in thirds: a tenon, a gap with its haunch, a tenon"), "", Working.Of(tenon.Top - tenon.Bottom) / 3);
 
     /// <summary>The usable band: inside the board over the whole tenon.</summary>
-    private static Fact Band(StringBoard board, StringTenon tenon, string end)
+    private static Fact Band(PickBench bench, StringBoard board, StringTenon tenon, string end)
     {
         var (upper, lower) = (EndPitch(board.UpperEdge, tenon), EndPitch(board.LowerEdge, tenon));
         var (top, bottom) = (GraphCut.HeightAt(board.UpperEdge, tenon.Shoulder), GraphCut.HeightAt(board.LowerEdge, tenon.Shoulder));
         var loss = Working.Of(tenon.Length) * Working.Tan(tenon.IsUpper ? lower : upper);
-        return Facts.Mm($"{end}band of the tenons", tenon.Top - tenon.Bottom, Why.Rule("level, and inside the board over the whole tenon: the board's plumb depth, less what its edge climbs over the tenon's length"), "",
+        return bench.Mm($"{end}band of the tenons", tenon.Top - tenon.Bottom, Why.Rule("level, and inside the board over the whole tenon: the board's plumb depth, less what its edge climbs over the tenon's length"), "",
             Working.Of(board.Site.Width) / Working.Cos(lower) - loss, Working.Of(top - bottom) - loss, Working.Of(tenon.Top) - tenon.Bottom);
     }
 
@@ -54,8 +54,8 @@ internal static class TenonFacts
     }
 
     private static Fact Thickness(PickBench bench, StringTenon tenon, string end) => tenon.Practice.Thickness is null
-        ? Facts.Mm($"{end}tenon's thickness", tenon.Thickness, Why.Rule("the string's thickness less the housings' depth, so that it clears them"), "practice.tenon.thickness", Working.Of(tenon.Site.Thickness) - bench.Practice.Housing)
-        : Facts.Mm($"{end}tenon's thickness", tenon.Thickness, Why.Field("practice.tenon.thickness"), "practice.tenon.thickness");
+        ? bench.Mm($"{end}tenon's thickness", tenon.Thickness, Why.Rule("the string's thickness less the housings' depth, so that it clears them"), "practice.tenon.thickness", Working.Of(tenon.Site.Thickness) - bench.Practice.Housing)
+        : bench.Mm($"{end}tenon's thickness", tenon.Thickness, Why.Field("practice.tenon.thickness"), "practice.tenon.thickness");
 
     /// <summary>What may decide a tenon's length: its part of the newel, another string's mortice, the notch over the trimmer, the housings beyond.</summary>
     public static IEnumerable<Working> Lengths(PickBench bench, StringTenon tenon)
@@ -72,7 +72,7 @@ internal static class TenonFacts
     }
 
     /// <summary>A part of a newel: two thirds as a fraction, any other as it stands in the job.</summary>
-    public static Working PartOf(double part, double newel) => Math.Abs(part - 2.0 / 3) < 1e-9 ? Working.Of(2) * newel / 3 : Working.Of(part) * newel;
+    public static Working PartOf(double part, double newel) => Math.Abs(part - 2.0 / 3) < 1e-9 ? Working.Of(2) * newel / 3 : Working.Ratio(part) * newel;
 
     private static string Part(double part) => Math.Abs(part - 2.0 / 3) < 1e-9 ? "two thirds" : Number.Print(part, 3);
 }

@@ -8,11 +8,11 @@ namespace Rodwright.Workshop.Picks;
 internal static class TreadOutline
 {
     /// <summary>Each corner from the two datum edges.</summary>
-    public static IEnumerable<Fact> Corners(Part part)
+    public static IEnumerable<Fact> Corners(PickBench bench, Part part)
     {
         var corners = TreadCorners.Of(part);
         for (var i = 0; i < corners.Length; i++)
-            yield return Facts.Words($"corner {TreadCorners.Letter(i)}", $"{Facts.Length(corners[i].X)} along, {Facts.Length(corners[i].Y)} up", Why.Rule("along from the left end of the board, and up from the nosing's edge: the two datum edges"));
+            yield return Facts.Words($"corner {TreadCorners.Letter(i)}", $"{bench.Length(corners[i].X)} along, {bench.Length(corners[i].Y)} up", Why.Rule("along from the left end of the board, and up from the nosing's edge: the two datum edges"));
     }
 
     /// <summary>Ways a board's length may come about where both ends are square: between strings' faces, or a newel's that stands proud of its string.</summary>

@@ -23,7 +23,7 @@ internal static class WalkingFacts
                 ? ways + Working.Root(Working.Square(Working.Of(turn.LastRiser) + run + next!.FirstRiser) + Working.Square(Math.Abs(over)))
                 : next is null ? ways + turn.LastRiser + run : ways + turn.LastRiser + run + next.FirstRiser;
         }
-        return Facts.Mm("length of the walking line", plan.WalkingLine.Length, Why.Rule(plan.Turns.Length > 1 ? "the goings of every flight, and the turns between" : "the goings before, the turn, and the goings after"), Why.Going, ways);
+        return bench.Mm("length of the walking line", plan.WalkingLine.Length, Why.Rule(plan.Turns.Length > 1 ? "the goings of every flight, and the turns between" : "the goings before, the turn, and the goings after"), Why.Going, ways);
     }
 
     /// <summary>The turn's share of it: an offset, a quarter or half circle about the newel's centre, an offset.</summary>
@@ -54,7 +54,7 @@ internal static class WalkingFacts
         var angle = Angle.FromRadians(Math.Max(0, Math.Min(to, end) - Math.Max(from, start)) / r).Degrees;
         // Beside the arc, by the distances to where it begins or ends.
         if (angle < 1e-9) return to <= start ? Working.Of(start - from) - (start - to) : Working.Of(to - end) - (from - end);
-        var arc = Working.Pi * r * angle / 180;
+        var arc = Working.Pi * r * Working.Ratio(angle) / 180;
         return straight > 1e-6 ? Working.Of(straight) + arc : arc;
     }
 }

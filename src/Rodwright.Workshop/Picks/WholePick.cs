@@ -13,14 +13,14 @@ internal static class WholePick
     private static IEnumerable<Fact> All(PickBench bench)
     {
         var (plan, job) = (bench.Plan, bench.Job);
-        yield return Facts.Mm("height, floor to floor", job.Survey.Height, Why.Field(Why.Height), Why.Height, Survey.Mean(job.Survey));
+        yield return bench.Mm("height, floor to floor", job.Survey.Height, Why.Field(Why.Height), Why.Height, Survey.Mean(job.Survey));
         yield return Facts.Count("risers", plan.Risers, Why.Rule("one more than there are steps: the last riser arrives at the upper floor"), Why.Steps, Working.Of(plan.Risers - 1) + 1);
         yield return bench.Rise();
         if (plan.Steps.Contains(StepKind.Straight))
         {
-            yield return Facts.Given(Why.Going, plan.Going);
+            yield return bench.Given(Why.Going, plan.Going);
             yield return bench.Pitch();
-            yield return Facts.Mm("twice the rise and the going", 2 * plan.Rise + plan.Going, Why.Rule("a comfortable stair keeps it about the length of a stride"), "", Working.Of(2) * plan.Rise + plan.Going);
+            yield return bench.Mm("twice the rise and the going", 2 * plan.Rise + plan.Going, Why.Rule("a comfortable stair keeps it about the length of a stride"), "", Working.Of(2) * plan.Rise + plan.Going);
         }
         yield return WidthPick.ClearWidth(bench);
         yield return WalkingFacts.Length(bench);

@@ -8,19 +8,18 @@ namespace Rodwright.Workshop.Picks;
 /// </summary>
 internal sealed class Working
 {
-    // Two decimals are what is measured to; eight tell any two numbers of a rod apart.
-    private const int FewestDigits = 2;
+    // Eight decimals tell any two numbers of a rod apart.
     private const int MostDigits = 8;
 
     // Half of the last digit that is told, and room for a figure that is rounded on the way.
     private const double FarOff = 0.011;
 
-    private readonly Func<int, (string Text, double Value)> printed;
+    private readonly Func<Figures, (string Text, double Value)> printed;
     private readonly Rank rank;
     private readonly double exact;
     private readonly bool isFigure;
 
-    private Working(Rank rank, double exact, Func<int, (string, double)> printed, bool isFigure = false)
+    private Working(Rank rank, double exact, Func<Figures, (string, double)> printed, bool isFigure = false)
     {
         this.rank = rank;
         this.exact = exact;
@@ -29,6 +28,11 @@ internal sealed class Working
     }
 
     private bool IsNothing => isFigure && exact == 0;
+
+    /// <summary>How figures are printed.</summary>
+    /// <param name="Digits">Most decimals.</param>
+    /// <param name="Per">Millimetres in the unit lengths are printed in.</param>
+    private readonly record struct Figures(int Digits, double Per);
 
     private enum Rank
     {
@@ -40,12 +44,19 @@ internal sealed class Working
     /// <summary>Half a turn in radians, for lengths of arcs.</summary>
     public static Working Pi { get; } = new(Rank.Single, Math.PI, _ => ("π", Math.PI));
 
+    /// <summary>A length, mm; a formula in inches shows it in inches.</summary>
     public static Working Of(double value) => new(Rank.Single, value, d =>
     {
-        var text = Number.Print(value, d);
-        var read = Math.Round(value, d, MidpointRounding.AwayFromZero);
+        var text = Number.Print(value / d.Per, d.Digits);
+        var read = Math.Round(value / d.Per, d.Digits, MidpointRounding.AwayFromZero);
         return text[0] == '-' ? ($"(−{text[1..]})", read) : (text, read);
     }, true);
+
+    /// <summary>A number of things: the same in every unit.</summary>
+    public static Working Of(int value) => Ratio(value);
+
+    /// <summary>A number that is no length: the same in every unit.</summary>
+    public static Working Ratio(double value) => new(Rank.Single, value, d => (Number.Print(value, d.Digits), Math.Round(value, d.Digits, MidpointRounding.AwayFromZero)), true);
 
     public static implicit operator Working(double value) => Of(value);
 
@@ -80,13 +91,13 @@ internal sealed class Working
     public static Working Atan(Working slope) => new(Rank.Single, Angle.FromRadians(Angle.Atan(slope.exact)).Degrees, d => Of(slope.printed(d), t => $"atan({t})", x => Angle.FromRadians(Angle.Atan(x)).Degrees));
 
     /// <summary>"4 × 201.538 = 806.15"; null when it does not come out, or is no more than the figure itself.</summary>
-    public string? Equation(double value, int decimals)
+    public string? Equation(double value, int decimals, double per = 1)
     {
         if (isFigure || !double.IsFinite(value) || !(Math.Abs(exact - value) < FarOff)) return null;
-        var wanted = Number.Print(value, decimals);
-        for (var digits = FewestDigits; digits <= MostDigits; digits++)
+        var wanted = Number.Print(value / per, decimals);
+        for (var digits = decimals; digits <= MostDigits; digits++)
         {
-            var (text, comesTo) = printed(digits);
+            var (text, comesTo) = printed(new(digits, per));
             if (double.IsFinite(comesTo) && Number.Print(comesTo, decimals) == wanted) return $"{text} = {Signed(wanted)}";
         }
         return null;
@@ -97,11 +108,11 @@ internal sealed class Working
 
     private static Working Turned(string name, Angle a, Func<double, double> of) => new(Rank.Single, of(a.Radians), d =>
     {
-        var degrees = Math.Round(a.Degrees, d, MidpointRounding.AwayFromZero);
-        return ($"{name} {Signed(Number.Print(degrees, d))}°", of(Angle.FromDegrees(degrees).Radians));
+        var degrees = Math.Round(a.Degrees, d.Digits, MidpointRounding.AwayFromZero);
+        return ($"{name} {Signed(Number.Print(degrees, d.Digits))}°", of(Angle.FromDegrees(degrees).Radians));
     });
 
-    private (string Text, double Value) In(int digits, Rank least)
+    private (string Text, double Value) In(Figures digits, Rank least)
     {
         var (text, value) = printed(digits);
         return rank < least ? ($"({text})", value) : (text, value);

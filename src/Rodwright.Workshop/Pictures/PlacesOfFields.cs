@@ -12,7 +12,7 @@ internal static class PlacesOfFields
 {
     private static readonly ImmutableArray<PartKind> Strings = [PartKind.WallString, PartKind.NewelString];
     private static readonly ImmutableArray<PartKind> Treads = [PartKind.Tread, PartKind.TaperedTread, PartKind.NosingPiece];
-    private static readonly ImmutableArray<PartKind> Risers = [PartKind.Riser, PartKind.TaperedRiser];
+    private static readonly ImmutableArray<PartKind> Risers = [PartKind.Riser, PartKind.TaperedRiser, PartKind.BentRiser];
 
     /// <summary>By the beginning of a field's path; the first that fits.</summary>
     private static readonly ImmutableArray<(string Field, Func<Stair, IEnumerable<string>> Places)> Table =
@@ -23,6 +23,8 @@ internal static class PlacesOfFields
         ("going", stair => [ThingId.Tread(Places.StraightStep(stair.Plan)), ThingId.Riser(Places.StraightStep(stair.Plan))]),
         ("width", Parts(Strings)),
         ("sides", Parts(Strings)),
+        ("ends", Parts(PartKind.Newel)),
+        ("bottomStep", _ => [ThingId.Tread(1), ThingId.Riser(1)]),
         ("practice.wallString", Parts(PartKind.WallString)),
         ("practice.newelString", Parts(PartKind.NewelString)),
         ("practice.newel", Parts(PartKind.Newel)),

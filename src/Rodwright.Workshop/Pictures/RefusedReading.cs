@@ -12,8 +12,8 @@ namespace Rodwright.Workshop.Pictures;
 public sealed record RefusedReading(string Path, ImmutableArray<double> Values)
 {
     /// <summary>For the picture: "✗ 3742, 3790: 48 apart".</summary>
-    public string Words => Values.IsEmpty ? "✗ no reading"
-        : $"✗ {string.Join(", ", Values.Select(v => Number.Print(v)))}" + (Values.Length > 1 ? $": {Number.Print(Values.Max() - Values.Min())} apart" : "");
+    public string Words(Units units) => Values.IsEmpty ? "✗ no reading"
+        : $"✗ {string.Join(", ", Values.Select(v => units.Print(v)))}" + (Values.Length > 1 ? $": {units.Print(Values.Max() - Values.Min())} apart" : "");
 
     /// <summary>What of a change was refused, each where its finding says.</summary>
     public static IEnumerable<RefusedReading> Of(JobEdit edit, IEnumerable<Finding> findings) =>

@@ -26,7 +26,7 @@ public static class SurveyPicture
         List<Mark> marks =
         [
             .. RoomMarks.Stair(view, place), .. RoomMarks.Walls(view, place), .. RoomMarks.Well(view, place), .. RoomMarks.Slopes(view, place, view.Bounds), .. RoomMarks.Least(view, place),
-            .. view.Walls.SelectMany(w => Figures(w, place, ask)),
+            .. view.Walls.SelectMany(w => Figures(view.Stair.Units, w, place, ask)),
         ];
         if (next is { } ghost) marks.AddRange(Ghost(view, ghost, place, ask));
         marks.AddRange(AtHand(view, place, ask));
@@ -41,7 +41,7 @@ public static class SurveyPicture
         return view.Walls.IsEmpty || ask.Reading == path || ask.At(path) is not null ? SurveyTapes.Next(view, ask.At(path) is { Values: [var first, ..] } ? first : 1500) : null;
     }
 
-    private static IEnumerable<Mark> Figures(RoomWall wall, Placement place, SurveyAsk ask)
+    private static IEnumerable<Mark> Figures(Units units, RoomWall wall, Placement place, SurveyAsk ask)
     {
         var path = SurveyEdits.Item("survey.walls", wall.Index) + ".length";
         var away = -wall.Inward;
@@ -52,7 +52,7 @@ public static class SurveyPicture
         foreach (var mark in TapeMarks.Draw(a, b, of)) yield return mark;
         foreach (var mark in TapeMarks.Ticks(a, (b - a).Unit, (refused?.Values ?? []).Select(place.Map))) yield return mark;
         var readings = wall.Run.Length;
-        var figure = refused?.Words ?? Number.Print(wall.Length, 1) + (readings.Values.Count > 1 ? $" ({Number.Print(readings.Spread)} apart)" : "");
+        var figure = refused?.Words(units) ?? units.Print(wall.Length, 1) + (readings.Values.Count > 1 ? $" ({units.Print(readings.Spread)} apart)" : "");
         foreach (var word in TapeMarks.Along(a, b, away, (wall.Name, figure), refused is null ? null : TapeMarks.Disagrees)) yield return word;
     }
 
@@ -68,7 +68,7 @@ public static class SurveyPicture
         foreach (var mark in TapeMarks.Draw(from + Off * away, to + Off * away, refused is not null ? TapeMarks.Disagrees : ask.Reading == path ? TapeMarks.AtHand : null)) yield return mark;
         foreach (var mark in TapeMarks.Ticks(from + Off * away, along, (refused?.Values ?? []).Select(place.Map))) yield return mark;
         var name = view.Walls.IsEmpty ? "first wall" : "next wall";
-        foreach (var word in TapeMarks.Along(from + Off * away, to + Off * away, away, (name, refused?.Words ?? "not measured yet"), refused is null ? null : TapeMarks.Disagrees)) yield return word;
+        foreach (var word in TapeMarks.Along(from + Off * away, to + Off * away, away, (name, refused?.Words(view.Stair.Units) ?? "not measured yet"), refused is null ? null : TapeMarks.Disagrees)) yield return word;
     }
 
     /// <summary>Tapes that lie elsewhere than along a wall: the one at hand, and those whose readings disagree.</summary>
@@ -93,17 +93,17 @@ public static class SurveyPicture
         var placer = new LabelPlacer(room);
         placer.Avoid(drawn);
         foreach (var refused in ask.Refused.Where(r => !IsWall(r.Path)))
-            if (SurveyTapes.Level(view, refused.Path) is { } tape) Say(refused.Words, tape.From.Towards(tape.To, 0.5), TapeMarks.Disagrees);
-        if (view.Report.Headroom?.Least is { } least) Say($"headroom {Number.Print(least.Least, 0)}", least.At);
+            if (SurveyTapes.Level(view, refused.Path) is { } tape) Say(refused.Words(view.Stair.Units), tape.From.Towards(tape.To, 0.5), TapeMarks.Disagrees);
+        if (view.Report.Headroom?.Least is { } least) Say($"headroom {view.Stair.Units.Print(least.Least, 0)}", least.At);
         if (view.Stair.Job.Survey.Well is { } well && view.Well is { } ring)
-            Say(well.IsRectangle ? $"well {Number.Print(well.Length.Mean, 1)} × {Number.Print(well.Width.Mean, 1)}" : $"well of {Number.Print(well.Corners.Count, 0)} corners", Free(view, ring));
+            Say(well.IsRectangle ? $"well {view.Stair.Units.Print(well.Length.Mean, 1)} × {view.Stair.Units.Print(well.Width.Mean, 1)}" : $"well of {Number.Print(well.Corners.Count, 0)} corners", Free(view, ring));
         foreach (var wall in view.Walls)
         {
-            foreach (var opening in wall.Run.Openings) Say($"{opening.Words} {Number.Print(opening.Width, 0)}", wall.At(opening.At + opening.Width / 2));
+            foreach (var opening in wall.Run.Openings) Say($"{opening.Words} {view.Stair.Units.Print(opening.Width, 0)}", wall.At(opening.At + opening.Width / 2));
             if (wall.Run.Corner is { } corner && corner.Degrees(wall.Length, wall.Index + 1 < view.Walls.Length ? view.Walls[wall.Index + 1].Length : 0) is { } inside) Say($"{Number.Print(inside, 1)}°", wall.To);
         }
         foreach (var above in view.Report.Headroom?.Above ?? [])
-            if (view.Contour(above, view.Report.HeadroomWanted ?? 2000, view.Bounds) is { } line) Say($"{above.Name} {Number.Print(view.Report.HeadroomWanted ?? 2000, 0)} high", line.A.Towards(line.B, 0.3));
+            if (view.Contour(above, view.Report.HeadroomWanted ?? 2000, view.Bounds) is { } line) Say($"{above.Name} {view.Stair.Units.Print(view.Report.HeadroomWanted ?? 2000, 0)} high", line.A.Towards(line.B, 0.3));
         Say("up", view.Stair.Plan.Riser(1).Walking);
         return marks;
 

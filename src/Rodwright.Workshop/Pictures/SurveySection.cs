@@ -35,8 +35,10 @@ public static class SurveySection
         foreach (var mark in TapeMarks.Draw(a, b, of)) yield return mark;
         foreach (var mark in TapeMarks.Ticks(a, new(0, 1), (refused?.Values ?? []).Select(place.Map))) yield return mark;
         var to = b.Y - a.Y;
-        var figure = refused?.Words ?? Number.Print(survey.FloorToFloor.Average(), 1) + (survey.FloorToFloor.Length > 1 ? $" ({Number.Print(survey.Spread)} apart)" : "");
-        if (survey.LowerFinish != 0 || survey.UpperFinish != 0) figure += $", finished {Number.Print(survey.Height, 1)}";
+        // Feet and inches are long: beside the finished height there is no room for the spread.
+        var isFinished = survey.LowerFinish != 0 || survey.UpperFinish != 0;
+        var figure = refused?.Words(view.Stair.Units) ?? view.Stair.Units.Print(survey.FloorToFloor.Average(), 1) + (survey.FloorToFloor.Length > 1 && !(isFinished && view.Stair.Units.IsInches) ? $" ({view.Stair.Units.Print(survey.Spread)} apart)" : "");
+        if (isFinished) figure += $", finished {view.Stair.Units.Print(survey.Height, 1)}";
         foreach (var word in TapeMarks.Along(a, a + new Vector2(0, to), new(-1, 0), ("floor to floor", figure), refused is null ? null : TapeMarks.Disagrees)) yield return word;
     }
 
@@ -71,10 +73,10 @@ public static class SurveySection
         var placer = new LabelPlacer(paper);
         placer.Avoid(drawn);
         foreach (var refused in ask.Refused.Where(r => r.Path != Floors))
-            if (SurveyTapes.Upright(room, view, refused.Path) is { } tape) Say(refused.Words, tape.From.Towards(tape.To, 0.5), TapeMarks.Disagrees);
+            if (SurveyTapes.Upright(room, view, refused.Path) is { } tape) Say(refused.Words(view.Stair.Units), tape.From.Towards(tape.To, 0.5), TapeMarks.Disagrees);
         if (view.LeastAcross is { } least && least.High <= view.Bounds.MaxY)
-            Say(least.High < least.Low ? $"✗ {Number.Print(least.Low - least.High, 0)} in {view.Headroom!.Least!.Under.Name}" : $"least headroom {Number.Print(least.High - least.Low, 0)}{(IsBeside(view) ? ", beside the line" : "")}", new(least.S, (least.Low + least.High) / 2), "least");
-        if (survey.Well is { } well) Say($"trimmer {Number.Print(well.Trimmer.Mean, 0)}", new((view.Arrival + view.Bounds.MaxX) / 2, survey.Height - well.Trimmer.Mean));
+            Say(least.High < least.Low ? $"✗ {view.Stair.Units.Print(least.Low - least.High, 0)} in {view.Headroom!.Least!.Under.Name}" : $"least headroom {view.Stair.Units.Print(least.High - least.Low, 0)}{(IsBeside(view) ? ", beside the line" : "")}", new(least.S, (least.Low + least.High) / 2), "least");
+        if (survey.Well is { } well) Say($"trimmer {view.Stair.Units.Print(well.Trimmer.Mean, 0)}", new((view.Arrival + view.Bounds.MaxX) / 2, survey.Height - well.Trimmer.Mean));
         Say("upper floor", new((view.Arrival + view.Bounds.MaxX) / 2, survey.Height));
         Say("floor", new(view.Bounds.MinX + 200, 0));
         foreach (var (above, points) in view.Above.Where(x => !x.Of.IsTrimmer).GroupBy(x => x.Of).Select(g => (g.Key, g.MaxBy(x => x.Points[^1].X - x.Points[0].X).Points)))

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
+using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
@@ -20,7 +21,10 @@ public static class BlankJobs
     private const double LeastRise = 160, MostRise = 222;
 
     // Nearest to the usual pace of 620 first.
-    private static readonly ImmutableArray<double> Goings = [225, 230, 223, 240, 250, 254, 260, 280];
+    private static readonly ImmutableArray<double> MetricGoings = [225, 230, 223, 240, 250, 254, 260, 280];
+
+    // 9 to 11 inches by quarters and halves, 10 first: the least the International Residential Code takes.
+    private static readonly ImmutableArray<double> InchGoings = [.. new[] { 10, 10.25, 10.5, 9, 9.5, 11, 11.5 }.Select(i => i * Units.Inch)];
 
     /// <summary>What a kind of stair is called.</summary>
     public static string Words(BlankKind kind) => kind switch
@@ -36,10 +40,11 @@ public static class BlankJobs
     /// <param name="tables">The tables it may be judged by; the published ones when null.</param>
     public static Outcome<Job> Make(BlankWishes wishes, RegulationShelf? tables = null)
     {
-        var first = Begun(wishes, 13, Goings[0]);
+        var goings = wishes.Units.IsInches ? InchGoings : MetricGoings;
+        var first = Begun(wishes, 13, goings[0]);
         if (first.Value is not { } job) return first;
         var tried = RiserSplit.Between(job.Survey.Height, LeastRise, MostRise)
-            .SelectMany(split => Goings.Select(going => (split.Risers, Going: going)))
+            .SelectMany(split => goings.Select(going => (split.Risers, Going: going)))
             .OrderBy(t => Math.Abs(2 * job.Survey.Height / t.Risers + t.Going - 620))
             .Select(t => Begun(wishes, t.Risers, t.Going).Value).OfType<Job>();
         Job? best = null;
@@ -56,7 +61,7 @@ public static class BlankJobs
 
     private static Outcome<Job> Begun(BlankWishes wishes, int risers, double going)
     {
-        var start = SampleJobs.All[0] with { Sides = Sides.For(wishes.Hand), Practice = new(), ModelScale = 1, Survey = new() { FloorToFloor = [2600] } };
+        var start = SampleJobs.All[0] with { Units = wishes.Units, Sides = Sides.For(wishes.Hand), Practice = new(), ModelScale = 1, Survey = new() { FloorToFloor = [2600] } };
         var steps = risers - 1;
         return JobEdits.Apply(start, new JobEdit(
         [
@@ -64,6 +69,7 @@ public static class BlankJobs
             FieldChange.To("regulation", wishes.Regulation),
             FieldChange.To("layout.hand", wishes.Hand == Hand.Left ? "left" : "right"),
             FieldChange.To("going", going),
+            FieldChange.ToDefault("practice"),
             JobEdits.Set(start, "survey.floorToFloor", wishes.Height).Changes[0],
             JobEdits.Set(start, "width", wishes.Width).Changes[0],
             new(FieldChange.SequencePath, Sequence(wishes.Kind, steps).ToJsonString()),

@@ -5,6 +5,7 @@ using Rodwright.Drawings.Paper;
 using Rodwright.Geometry;
 using Rodwright.Output;
 using Rodwright.Rod;
+using Rodwright.Rod.Board;
 using Rodwright.Rod.Packs;
 using Rodwright.Stairs.Jobs;
 
@@ -18,8 +19,8 @@ internal static class PackCommand
         var job = JobArgument.Make();
         var regulations = RegulationFolder.Option();
         var folder = new Option<string>("--out") { Description = "Folder for the pack; made when it is not there", Required = true };
-        var scale = new Option<string?>("--scale") { Description = "Scale of the sheets, for example 1:5; without it the largest usual scale that fits the paper" };
-        var paper = new Option<string>("--paper") { Description = "A4, A3, A2, A1, A0, 610, 914 (rolls) or WIDTHxHEIGHT in mm", DefaultValueFactory = _ => "A3" };
+        var scale = new Option<string?>("--scale") { Description = "Scale of the sheets, for example 1:5, or inches to the foot like \"1 1/2 in\"; without it the largest usual scale that fits the paper" };
+        var paper = new Option<string?>("--paper") { Description = "A4, A3, A2, A1, A0; Letter, Legal, Tabloid, Arch A to E, ANSI A to E; 610, 914 (rolls); or WIDTHxHEIGHT in mm, or like 24inx36in. Without it A3, for a job in inches Tabloid" };
         var revision = new Option<string>("--revision") { Description = "Revision for the title blocks", DefaultValueFactory = _ => "A" };
         var booklet = new Option<bool>("--booklet") { Description = "Add the step-by-step booklet for setting the rod out by hand" };
         var model = new Option<bool>("--model") { Description = "Add the solid model, stair.glb, each piece by name" };
@@ -29,7 +30,8 @@ internal static class PackCommand
         });
         paper.Validators.Add(result =>
         {
-            if (PaperStock.TryParse(result.GetValueOrDefault<string>(), out var stock, out var reason)) reason = TooSmall(stock);
+            if (result.GetValueOrDefault<string?>() is not { } text) return;
+            if (PaperStock.TryParse(text, out var stock, out var reason)) reason = TooSmall(stock);
             if (reason.Length > 0) result.AddError("--paper: " + reason);
         });
         var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet, model, regulations };
@@ -37,7 +39,7 @@ internal static class PackCommand
         {
             var path = parsed.GetValue(job)!;
             if (JobArgument.SetOut(path, parsed.GetValue(regulations), around) is not { } stair) return Exit.Errors;
-            PaperStock.TryParse(parsed.GetValue(paper), out var stock, out _);
+            PaperStock.TryParse(parsed.GetValue(paper) ?? PaperFit.Default(stair.Units).Name, out var stock, out _);
             Scale? wanted = parsed.GetValue(scale) is { } text && Scale.TryParse(text, out var read, out _) ? read : null;
             var date = DateOnly.FromDateTime(around.Time.GetLocalNow().DateTime).ToString("O", null);
             var progress = new Progress(around);

@@ -17,7 +17,7 @@ internal static class ProveCommand
             var path = parsed.GetValue(job)!;
             if (JobArgument.SetOut(path, parsed.GetValue(regulations), around) is not { } stair) return Exit.Errors;
             var proof = stair.Prove();
-            ProofText.Write(around.Out, proof, parsed.GetValue(all));
+            ProofText.Write(around.Out, stair.Units, proof, parsed.GetValue(all));
             var breaches = stair.Kit.Findings.Where(f => f.Severity == Stairs.Findings.Severity.Breach).ToList();
             FindingText.Write(around.Out, path, breaches);
             return proof.Holds && breaches.Count == 0 ? Exit.Done : Exit.Errors;

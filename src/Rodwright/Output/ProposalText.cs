@@ -8,13 +8,15 @@ namespace Rodwright.Output;
 /// <summary>What propose prints: a row for each proposal, the unbeaten ones marked, then each rejected family with its reason.</summary>
 internal static class ProposalText
 {
+    private const double Foot = 12 * Units.Inch / 1000; // in metres
+
     public static void Write(TextWriter to, string path, BriefArgument asked, ProposalReport report, double milliseconds)
     {
         var brief = asked.Brief;
-        to.WriteLine($"{brief.Title}: {Number.Print(brief.Survey.Height)} from floor to floor, {asked.Tables.Find(brief.Regulation)!.Title}");
+        to.WriteLine($"{brief.Title}: {brief.Units.Print(brief.Survey.Height)} from floor to floor, {asked.Tables.Find(brief.Regulation)!.Title}");
         to.WriteLine();
         if (report.Proposals.IsEmpty) to.WriteLine("  No layout fits.");
-        var rows = new List<string[]> { new[] { "", "", "hand", "risers", "going", "flights", "newel", "2R+G", "pitch", "headroom", "floor m²", "narrow", "timber m³", "tapered", "layout" } };
+        var rows = new List<string[]> { new[] { "", "", "hand", "risers", "going", "flights", "newel", "2R+G", "pitch", "headroom", brief.Units.IsInches ? "floor sq ft" : "floor m²", "narrow", brief.Units.IsInches ? "timber cu ft" : "timber m³", "tapered", "layout" } };
         rows.AddRange(report.Proposals.Select(Row));
         if (!report.Proposals.IsEmpty)
         {
@@ -38,9 +40,9 @@ internal static class ProposalText
         var (m, job) = (p.Measures, p.Job);
         return
         [
-            Number.Print(index + 1, 0), p.Unbeaten ? "*" : "", p.Hand == Hand.Left ? "left" : "right", Number.Print(job.Layout.Risers, 0), Number.Print(job.Going), Flights(job),
-            job.HasNewels ? Number.Print(job.Practice.Newel) : "-", Number.Print(m.Comfort), Number.Fixed(m.PitchDegrees, 1) + "°", m.Headroom is { } h ? Number.Print(h, 0) : "-",
-            Number.Fixed(m.FloorArea, 2), m.Narrowest is { } n ? Number.Print(n) : "-", Number.Fixed(m.Timber, 2), Number.Print(m.TaperedSteps, 0), p.Family.Title,
+            Number.Print(index + 1, 0), p.Unbeaten ? "*" : "", p.Hand == Hand.Left ? "left" : "right", Number.Print(job.Layout.Risers, 0), job.Units.Print(job.Going), Flights(job),
+            job.HasNewels ? job.Units.Print(job.Practice.Newel) : "-", job.Units.Print(m.Comfort), Number.Fixed(m.PitchDegrees, 1) + "°", m.Headroom is { } h ? job.Units.Print(h, 0) : "-",
+            Number.Fixed(m.FloorArea / (job.Units.IsInches ? Foot * Foot : 1), 2), m.Narrowest is { } n ? job.Units.Print(n) : "-", Number.Fixed(m.Timber / (job.Units.IsInches ? Foot * Foot * Foot : 1), 2), Number.Print(m.TaperedSteps, 0), p.Family.Title,
         ];
     }
 

@@ -14,7 +14,7 @@ internal static class RegulationText
         var rows = new List<string[]> { new[] { "outcome", "clause", "what", "measured", "limit", "evidence", "where" } };
         rows.AddRange(report.Checks.Select(c => new[]
         {
-            c.OutcomeWord, c.Clause.Number, c.Clause.Rule.Title, c.Measured is { } m ? Number.Print(m, 2) + Unit(c.Unit) : "-", c.Limit, EvidenceWords.Print(c.Clause.Evidence),
+            c.OutcomeWord, c.Clause.Number, c.Clause.Rule.Title, c.Measured is { } m ? c.Units.IsInches && c.Unit == "mm" ? c.MeasuredWords : Number.Print(m, 2) + Unit(c.Unit) : "-", c.Limit, EvidenceWords.Print(c.Clause.Evidence),
             c.Measured is null ? c.Reason : c.Where,
         }));
         Columns.Write(to, rows, 3);

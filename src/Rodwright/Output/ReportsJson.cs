@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Rodwright.Geometry;
 using Rodwright.Joinery.Proof;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Regulations;
@@ -8,6 +9,13 @@ namespace Rodwright.Output;
 /// <summary>Regulation report, proof and findings as JSON.</summary>
 internal static class ReportsJson
 {
+    /// <summary>In which unit the numbers are, whatever the job is told in; and the unit of its words.</summary>
+    public static void Units(Utf8JsonWriter json, Units units)
+    {
+        json.WriteString("lengths", Geometry.Units.Millimetres.Id);
+        json.WriteString("units", units.Id);
+    }
+
     public static void Regulation(Utf8JsonWriter json, RegulationReport report)
     {
         json.WriteStartObject("regulation");

@@ -21,6 +21,7 @@ internal static class StairJson
         {
             json.WriteStartObject();
             json.WriteString("title", stair.Job.Title);
+            ReportsJson.Units(json, stair.Units);
             Steps(json, stair.Plan);
             SurveyJson.Write(json, stair);
             RiserLines(json, stair.Plan);

@@ -1,6 +1,7 @@
 using Rodwright.Drawings.Paper;
 using Rodwright.Rod.Board;
 using Rodwright.Rod.Sheets;
+using Rodwright.Testing;
 using Xunit;
 
 namespace Rodwright.Rod.Tests.Board;
@@ -13,7 +14,8 @@ public sealed class PaperFitTests
     public void Larger_sheets_hold_the_rod_larger_and_strings_on_fewer_pages(string sample)
     {
         var fits = PaperFit.All(RodJobs.Of(sample)).ToList();
-        Assert.Equal(["A4", "A3", "A2", "A1", "A0", "roll 610", "roll 914"], fits.Select(f => f.Paper.Name));
+        string[] names = Samples.Job(sample).Units.IsInches ? ["Letter", "Tabloid", "Arch C", "Arch D", "Arch E"] : ["A4", "A3", "A2", "A1", "A0"];
+        Assert.Equal([.. names, "roll 610", "roll 914"], fits.Select(f => f.Paper.Name));
         for (var i = 1; i < 5; i++)
         {
             Assert.True((fits[i].Rod?.Ratio ?? 1000) <= (fits[i - 1].Rod?.Ratio ?? 1000));
@@ -29,7 +31,7 @@ public sealed class PaperFitTests
         {
             var rod = RodJobs.Of(sample) with { Style = new(fit.Paper, fit.Rod, "1 March") };
             Assert.Equal(fit.Rod, RodSheets.Make(rod).Single().Scale);
-            var larger = Scale.Usual.LastOrDefault(s => s.Ratio < fit.Rod!.Ratio);
+            var larger = Scale.UsualIn(rod.Units).LastOrDefault(s => s.Ratio < fit.Rod!.Ratio);
             if (larger is not null) Assert.DoesNotContain(RodSheets.Make(rod with { Style = rod.Style with { Scale = larger } }), s => s.Scale == larger);
         }
     }

@@ -43,8 +43,8 @@ public sealed class PartDxfTests
             var blank = Assert.Single(paths, p => p.Layer == "BLANK").Path.Bounds;
             Assert.Equal(0, blank.MinX, 6);
             Assert.Equal(0, blank.MinY, 6);
-            Assert.Equal(part.Blank.Length, blank.MaxX, 2);
-            Assert.Equal(part.Blank.Width, blank.MaxY, 2);
+            Assert.Equal(part.Blank.Length, blank.MaxX, 0.0051);
+            Assert.Equal(part.Blank.Width, blank.MaxY, 0.0051);
         }
     }
 

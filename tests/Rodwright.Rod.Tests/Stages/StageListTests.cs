@@ -90,8 +90,8 @@ public sealed class StageListTests
             foreach (var ((bench, l), r) in pairs)
             {
                 Assert.Equal(l.Id, r.Id);
-                Assert.Equal(l.Instruction.Measures.Select(m => m.Figure), r.Instruction.Measures.Select(m => m.Figure));
-                Assert.Equal(Swapped(l.Instruction.What), r.Instruction.What);
+                Assert.Equal(l.Instruction.Measures.Select(m => m.Figure(Units.Millimetres)), r.Instruction.Measures.Select(m => m.Figure(Units.Millimetres)));
+                Assert.Equal(Swapped(l.Instruction.What(Units.Millimetres)), r.Instruction.What(Units.Millimetres));
                 // Strings keep their (s, z) for either hand; the plan is mirrored.
                 for (var i = 0; i < l.Paths.Length; i++) Assert.True(Same(bench == Bench.Plan ? l.Paths[i].Mirrored() : l.Paths[i], r.Paths[i]), l.Id);
             }
@@ -100,9 +100,9 @@ public sealed class StageListTests
     [Fact]
     public void A_right_hand_stair_is_told_by_its_own_hand()
     {
-        var words = RodStages.Of(RodJobs.Stair("right-kite-top")).Lines.First(l => l.Id == "plan-walking/line").Instruction.What;
+        var words = RodStages.Of(RodJobs.Stair("right-kite-top")).Lines.First(l => l.Id == "plan-walking/line").Instruction.What(Units.Millimetres);
         Assert.Contains("to the left, towards the wall", words, StringComparison.Ordinal);
-        words = RodStages.Of(RodJobs.Stair("left-kite-low")).Lines.First(l => l.Id == "plan-walking/line").Instruction.What;
+        words = RodStages.Of(RodJobs.Stair("left-kite-low")).Lines.First(l => l.Id == "plan-walking/line").Instruction.What(Units.Millimetres);
         Assert.Contains("to the right, towards the wall", words, StringComparison.Ordinal);
     }
 
@@ -111,7 +111,7 @@ public sealed class StageListTests
     private static string SwappedWord(string words, string left, string right) =>
         words.Replace(left, "§", StringComparison.Ordinal).Replace(right, left, StringComparison.Ordinal).Replace("§", right, StringComparison.Ordinal);
 
-    private static string Told(StageLine l) => $"{l.Id} {l.Name} {l.Kind} {l.Of} {l.Face} {l.Instruction.What} {l.Instruction.Reason} {l.Telling} "
+    private static string Told(StageLine l) => $"{l.Id} {l.Name} {l.Kind} {l.Of} {l.Face} {l.Instruction.What(Units.Millimetres)} {l.Instruction.Reason} {l.Telling} "
         + string.Join("; ", l.Paths.Select(p => string.Join(" ", p.Vertices.Select(v => $"{Number.Exact(v.At.X)},{Number.Exact(v.At.Y)},{Number.Exact(v.Bulge)}"))));
 
     private static void AssertWhole(RodStageList list)
@@ -128,9 +128,9 @@ public sealed class StageListTests
             {
                 Assert.True(double.IsFinite(measure.Distance) && measure.Distance >= 0, $"{line.Id}: {measure.Distance}");
                 Assert.False(string.IsNullOrWhiteSpace(measure.Way) || string.IsNullOrWhiteSpace(measure.Label), line.Id);
-                Assert.Contains(measure.Datum, how.What, StringComparison.OrdinalIgnoreCase);
-                Assert.Contains(Number.Print(measure.Distance), how.What, StringComparison.Ordinal);
-                Assert.Contains(measure.Way, how.What, StringComparison.Ordinal);
+                Assert.Contains(measure.Datum, how.What(Units.Millimetres), StringComparison.OrdinalIgnoreCase);
+                Assert.Contains(Number.Print(measure.Distance), how.What(Units.Millimetres), StringComparison.Ordinal);
+                Assert.Contains(measure.Way, how.What(Units.Millimetres), StringComparison.Ordinal);
             }
             foreach (var path in line.Paths) Assert.All(path.Vertices, v => Assert.True(double.IsFinite(v.At.X) && double.IsFinite(v.At.Y), line.Id));
         }

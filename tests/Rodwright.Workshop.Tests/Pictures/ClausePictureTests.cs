@@ -103,7 +103,7 @@ public sealed class ClausePictureTests
             // The value itself stands in the picture, or the lengths it is made of.
             var words = Flat(sketch).OfType<TextMark>().Select(t => t.Text).ToList();
             if (check.Clause.Rule is not (UniformRiseRule or FirstRiseRule or UniformGoingRule or UniformTaperedGoingRule or TwoRiseAndGoingRule))
-                Assert.Contains(words, w => w.StartsWith(Number.Print(check.Measured.Value, 2), StringComparison.Ordinal));
+                Assert.Contains(words, w => w.StartsWith(check.Unit == "mm" ? stair.Units.Print(check.Measured.Value, 2) : Number.Print(check.Measured.Value, 2), StringComparison.Ordinal));
         }
     }
 

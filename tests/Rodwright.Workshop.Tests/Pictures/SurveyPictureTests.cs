@@ -99,7 +99,7 @@ public sealed class SurveyPictureTests
         var job = Testing.Samples.Job("loft-under-slope");
         var edit = SurveyEdits.Add(job, "survey.walls", true, "a wall", [("length", "1500, 1540")]);
         var refused = Assert.Single(RefusedReading.Of(edit, JobEdits.Apply(job, edit).Findings));
-        Assert.Equal(("survey.walls[2].length", "✗ 1500, 1540: 40 apart"), (refused.Path, refused.Words));
+        Assert.Equal(("survey.walls[2].length", "✗ 1500, 1540: 40 apart"), (refused.Path, refused.Words(Units.Millimetres)));
         Assert.Contains(SurveyPicture.Of(new(Set.Out(job)), new(null, [refused])).Marks.OfType<TextMark>(), t => t.Of == "disagrees");
     }
 

@@ -46,7 +46,7 @@ public static class ChainDimension
         var pitch = style.TextHeight + style.Clear + 0.4;
         for (var i = 0; i + 1 < row.Stops.Count; i++)
         {
-            var text = Number.Print(Math.Abs(row.Stops[i + 1].Value - row.Stops[i].Value), style.Decimals);
+            var text = style.Units.Print(Math.Abs(row.Stops[i + 1].Value - row.Stops[i].Value), style.Decimals);
             var (from, to) = (row.Station(i), row.Station(i + 1));
             var (middle, half) = ((from + to) / 2, Lettering.Width(text, style.TextHeight) / 2);
             var tier = 2 * half + 2 <= to - from ? 0 : 1;

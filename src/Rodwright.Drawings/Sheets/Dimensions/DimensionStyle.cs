@@ -1,4 +1,5 @@
 using Rodwright.Drawings.Marks;
+using Rodwright.Geometry;
 
 namespace Rodwright.Drawings.Sheets.Dimensions;
 
@@ -13,6 +14,9 @@ public sealed record DimensionStyle
 
     /// <summary>Most decimals printed; trailing zeros never are.</summary>
     public int Decimals { get; init; } = 1;
+
+    /// <summary>The unit the figures are written in; every one is rounded from its own true value, and none is added up from rounded ones.</summary>
+    public Units Units { get; init; } = Units.Millimetres;
 
     /// <summary>Clear space between a feature and its extension line.</summary>
     public double Gap { get; init; } = 1.5;

@@ -48,7 +48,7 @@ public static class RunningDimension
     {
         // The figure is what the eye looks for: it stands next to the line, the note beyond it.
         var reversed = Reading.IsReversed(row.Outward);
-        var figure = Number.Print(stop.Value, style.Decimals);
+        var figure = style.Units.Print(stop.Value, style.Decimals);
         var text = stop.Note.Length == 0 ? figure : reversed ? $"{stop.Note}  {figure}" : $"{figure}  {stop.Note}";
         var anchor = reversed ? HorizontalAnchor.End : HorizontalAnchor.Start;
         return new(at, text, style.TextHeight, Layer.Dimension, anchor, VerticalAnchor.Middle, Reading.TurnOf(row.Outward), of: stop.Of);

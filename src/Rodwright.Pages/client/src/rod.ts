@@ -19,7 +19,7 @@ export function attach(host: HTMLElement, program: Program) {
     const pixelsPerMm = () => (view.eye.k * pixelsPerBoardMm) / Number(sheet.dataset.ratio);
 
     const view = new View(host, sheet, eye => {
-        scaleBar(bar, words, pixelsPerMm());
+        scaleBar(bar, words, pixelsPerMm(), sheet.dataset.units);
         // Far out, words are grey fog that costs time to draw.
         host.classList.toggle('far', eye.k < 0.55);
         host.classList.toggle('farther', eye.k < 0.3);

@@ -7,7 +7,7 @@ namespace Rodwright.Stairs.Jobs.Changes;
 
 /// <summary>One field of a job given another value. Nothing is judged here: the job file's reader does that when the change is applied.</summary>
 /// <param name="Path">As in <see cref="JobFields.Descriptions"/>, for example practice.treadWedge.length; layout.sequence for the whole list; [n] for an item of it.</param>
-/// <param name="Json">The value as it would stand in the file; null puts the field back to its default.</param>
+/// <param name="Json">The value as it would stand in the file, bare numbers of lengths in millimetres whatever the unit of the job; null puts the field back to its default.</param>
 public sealed record FieldChange(string Path, string? Json)
 {
     /// <summary>Where flights and turns stand.</summary>

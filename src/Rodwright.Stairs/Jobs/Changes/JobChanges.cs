@@ -12,14 +12,15 @@ public static class JobChanges
     private const int Deepest = 12;
 
     /// <summary>The job with its changes, or everything that stands against it. Nothing is clamped. The job itself is not touched.</summary>
-    public static Outcome<Job> Apply(Job job, IEnumerable<FieldChange> changes) => Apply(job, changes, JobFile.Read);
+    public static Outcome<Job> Apply(Job job, IEnumerable<FieldChange> changes) => Apply(job, changes, JobFile.ReadChanged);
 
     /// <summary>The same, its findings without remedies that can be pressed: for trials of remedies.</summary>
     internal static Outcome<Job> Draft(Job job, IEnumerable<FieldChange> changes) => Apply(job, changes, JobFile.Draft);
 
     private static Outcome<Job> Apply(Job job, IEnumerable<FieldChange> changes, Func<string, Outcome<Job>> read)
     {
-        var tree = JsonNode.Parse(JobFile.Write(job))!;
+        // In millimetres, whatever the unit of the job: a change of its unit alone changes no length.
+        var tree = JsonNode.Parse(JobFile.WriteInMillimetres(job))!;
         var findings = ImmutableArray.CreateBuilder<Finding>();
         foreach (var change in changes)
         {

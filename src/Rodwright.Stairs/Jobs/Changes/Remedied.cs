@@ -8,27 +8,32 @@ namespace Rodwright.Stairs.Jobs.Changes;
 internal static class Remedied
 {
     /// <summary>A newel of another size.</summary>
-    public static Remedy Newel(double side) => Remedy.Of($"a newel of {Number.Print(side)}", FieldChange.To("practice.newel", side));
+    public static Remedy Newel(Units units, double side) => Remedy.Of($"a newel of {units.Print(side)}", FieldChange.To("practice.newel", side));
 
     /// <summary>Newels of the sizes kept in stock that are larger than one.</summary>
-    public static Way NewelsAbove(double side) => Way.Of(Newels.Where(n => n > side).Select(Newel));
+    public static Way NewelsAbove(Units units, double side) => Way.Of(Newels(units).Where(n => n > side).Select(n => Newel(units, n)));
 
     // Sizes a timber yard keeps or a shop planes to, finished (trade-practice.md 4b and common practice).
-    public static ImmutableArray<double> Newels { get; } = [69, 75, 90, 100, 120, 140, 150];
+    public static ImmutableArray<double> Newels(Units units) => units.IsInches ? InchNewels : MetricNewels;
+
+    private static ImmutableArray<double> MetricNewels { get; } = [69, 75, 90, 100, 120, 140, 150];
+
+    // 2 3/4, 3, 3 1/4, 3 1/2 (a dressed 4 x 4), 4, 4 1/2, 5 1/2 (a dressed 6 x 6) and 6 inches.
+    private static ImmutableArray<double> InchNewels { get; } = [.. new[] { 2.75, 3, 3.25, 3.5, 4, 4.5, 5.5, 6 }.Select(i => i * Units.Inch)];
 
     /// <summary>A size of practice, by its field; the first of several that will do.</summary>
-    public static Way Size(string path, string name, params IEnumerable<double> sizes) =>
-        Way.Of(sizes.Select(v => v >= 0 ? Remedy.Of($"{name} {Number.Print(v, 2)}", FieldChange.To(path, v)) : null));
+    public static Way Size(Units units, string path, string name, params IEnumerable<double> sizes) =>
+        Way.Of(sizes.Select(units.Stock).Distinct().Select(v => v >= 0 ? Remedy.Of($"{name} {units.Print(v, 2)}", FieldChange.To(path, v)) : null));
 
     /// <summary>A stair of another width over strings.</summary>
-    public static Remedy Width(double width) => Remedy.Of($"a stair {Number.Print(width)} wide", FieldChange.To("width", width));
+    public static Remedy Width(Units units, double width) => Remedy.Of($"a stair {units.Print(width)} wide", FieldChange.To("width", width));
 
     /// <summary>Another going of the straight steps.</summary>
-    public static Remedy Going(double going) => Remedy.Of($"a going of {Number.Print(going, 2)}", FieldChange.To("going", going));
+    public static Remedy Going(Units units, double going) => Remedy.Of($"a going of {units.Print(going, 2)}", FieldChange.To("going", going));
 
     /// <summary>More or fewer risers; null when the flights cannot give so many.</summary>
     public static Remedy? Risers(Job job, int risers) => ChangesOfSteps.Risers(job, risers) is { } change
-        ? Remedy.Of($"{Number.Print(risers, 0)} risers of {Number.Print(job.Survey.Height / risers, 2)}", change)
+        ? Remedy.Of($"{Number.Print(risers, 0)} risers of {job.Units.Print(job.Survey.Height / risers, 2)}", change)
         : null;
 
     /// <summary>A turn with so many tapered steps, the number of risers kept.</summary>
@@ -52,7 +57,7 @@ internal static class Remedied
 
     /// <summary>The risers of a turn fixed so far outside the newel's centre.</summary>
     public static Remedy TurnRisers(Job job, int index, double first, double last) => Remedy.Of(
-        first == last ? $"the turn's risers {Number.Print(first)} outside the newel's centre" : $"the turn's risers {Number.Print(first)} and {Number.Print(last)} outside the newel's centre",
+        first == last ? $"the turn's risers {job.Units.Print(first)} outside the newel's centre" : $"the turn's risers {job.Units.Print(first)} and {job.Units.Print(last)} outside the newel's centre",
         WithTurn(job, index, TurnOf(job, index)! with { FirstRiser = first, LastRiser = last }));
 
     /// <summary>The sequence with a turn's own fields changed; its number of steps stays.</summary>

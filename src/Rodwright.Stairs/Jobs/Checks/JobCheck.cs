@@ -21,9 +21,6 @@ internal sealed record JobCheck(string Code, string Where, ImmutableArray<string
         if (Severity == Severity.Error) reading.Contradict(Code, Where, pinch.Message, pinch.Hint, pinch.Ways);
         else reading.Note(Code, Where, pinch.Message, pinch.Hint);
     }
-
-    /// <summary>A length as findings print it.</summary>
-    public static string Mm(double value) => Number.Print(value, 2) + " mm";
 }
 
 /// <summary>Where it pinches and what would free it.</summary>

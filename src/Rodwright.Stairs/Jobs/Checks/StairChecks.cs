@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Rodwright.Geometry;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs.Changes;
-using static Rodwright.Stairs.Jobs.Checks.JobCheck;
 
 namespace Rodwright.Stairs.Jobs.Checks;
 
@@ -33,15 +32,15 @@ internal static class StairChecks
     ];
 
     private static Pinch? Disagree(Job job) => job.Survey.Spread <= job.Survey.Tolerance ? null : new(
-        $"the readings lie {Mm(job.Survey.Spread)} apart, from {Mm(job.Survey.FloorToFloor.Min())} to {Mm(job.Survey.FloorToFloor.Max())}; {Mm(job.Survey.Tolerance)} is allowed",
+        $"the readings lie {job.Units.With(job.Survey.Spread)} apart, from {job.Units.With(job.Survey.FloorToFloor.Min())} to {job.Units.With(job.Survey.FloorToFloor.Max())}; {job.Units.With(job.Survey.Tolerance)} is allowed",
         "measure again from the finished floors; if the floors really differ, give the reading where the stair lands or raise survey.tolerance");
 
     private static Pinch? Several(Job job) => job.Survey.FloorToFloor.Length < 2 || job.Survey.Spread > job.Survey.Tolerance ? null : new(
-        $"{job.Survey.FloorToFloor.Length} readings, {Mm(job.Survey.Spread)} apart; the work is set out to their mean, {Mm(job.Survey.FloorToFloor.Average())}",
+        $"{job.Survey.FloorToFloor.Length} readings, {job.Units.With(job.Survey.Spread)} apart; the work is set out to their mean, {job.Units.With(job.Survey.FloorToFloor.Average())}",
         "give one reading to work to that alone");
 
     private static Pinch? Finishes(Job job) => job.Survey.FloorToFloor.IsEmpty || job.Survey.Height > 0 ? null : new(
-        $"the floors still to come, {Mm(job.Survey.LowerFinish)} below and {Mm(job.Survey.UpperFinish)} above, leave no height between them",
+        $"the floors still to come, {job.Units.With(job.Survey.LowerFinish)} below and {job.Units.With(job.Survey.UpperFinish)} above, leave no height between them",
         "what is still to come on the lower floor takes from the height, on the upper floor it adds; look at the signs");
 
     private static Pinch? NoSteps(Job job) => job.Layout.Risers > 1 ? null : new(
@@ -62,8 +61,8 @@ internal static class StairChecks
         if (job.Rise >= least && job.Rise <= most) return null;
         var fewest = Math.Ceiling(job.Survey.Height / (220 * job.ModelScale));
         return new(
-            $"{Mm(job.Survey.Height)} in {job.Layout.Risers} risers makes a rise of {Mm(job.Rise)}; {Mm(least)} to {Mm(most)} is allowed",
-            $"check the height and the number of steps: {Number.Print(fewest)} risers, {Number.Print(fewest - 1)} steps, would rise {Mm(job.Survey.Height / fewest)}",
+            $"{job.Units.With(job.Survey.Height)} in {job.Layout.Risers} risers makes a rise of {job.Units.With(job.Rise)}; {job.Units.With(least)} to {job.Units.With(most)} is allowed",
+            $"check the height and the number of steps: {Number.Print(fewest)} risers, {Number.Print(fewest - 1)} steps, would rise {job.Units.With(job.Survey.Height / fewest)}",
             Way.Of(Remedied.Risers(job, (int)Math.Min(fewest, MostSteps + 1))));
     }
 
@@ -72,9 +71,9 @@ internal static class StairChecks
         var strings = Thickness(job, job.InnerSide) + Thickness(job, job.OuterSide);
         var least = LeastClear * job.ModelScale;
         return job.Width - strings >= least ? null : new(
-            $"{Mm(job.Width)} over strings less {Mm(strings)} of string leaves {Mm(job.Width - strings)} clear; {Mm(least)} is the least",
-            $"make the stair at least {Mm(strings + least)} over strings",
-            Remedied.Width(Math.Ceiling(strings + least)));
+            $"{job.Units.With(job.Width)} over strings less {job.Units.With(strings)} of string leaves {job.Units.With(job.Width - strings)} clear; {job.Units.With(least)} is the least",
+            $"make the stair at least {job.Units.With(strings + least)} over strings",
+            Remedied.Width(job.Units, Math.Ceiling(strings + least)));
     }
 
     private static double Thickness(Job job, SideKind side) => side == SideKind.Wall ? job.Practice.WallString.Thickness : job.Practice.NewelString.Thickness;

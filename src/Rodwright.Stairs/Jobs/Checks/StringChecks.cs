@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Rodwright.Stairs.Jobs.Changes;
-using static Rodwright.Stairs.Jobs.Checks.JobCheck;
 
 namespace Rodwright.Stairs.Jobs.Checks;
 
@@ -26,8 +25,8 @@ internal static class StringChecks
         foreach (var (name, board) in Boards(job))
         {
             if (job.Practice.Housing < board.Thickness) continue;
-            return new($"the housings, {Mm(job.Practice.Housing)} deep, come through the {name}, {Mm(board.Thickness)} thick", "house 10 to 12 mm deep, or take thicker strings",
-                Remedied.Size("practice.housing", "housings of", 12, 10, 8, 6, 4, 2));
+            return new($"the housings, {job.Units.With(job.Practice.Housing)} deep, come through the {name}, {job.Units.With(board.Thickness)} thick", $"house {job.Units.Range(10, 12, 1)} deep, or take thicker strings",
+                Remedied.Size(job.Units, "practice.housing", "housings of", 12, 10, 8, 6, 4, 2));
         }
         return null;
     }
@@ -37,14 +36,14 @@ internal static class StringChecks
         foreach (var (name, board) in Boards(job))
         {
             if (job.Practice.Margin < board.Width) continue;
-            return new($"the margin, {Mm(job.Practice.Margin)}, leaves nothing of the {name}, {Mm(board.Width)} wide", "a margin of about 50 mm in a string of 220 to 290 mm is usual",
-                Remedied.Size("practice.margin", "a margin of", 50, 25, 10));
+            return new($"the margin, {job.Units.With(job.Practice.Margin)}, leaves nothing of the {name}, {job.Units.With(board.Width)} wide", $"a margin of about {job.Units.With(50, 1)} in a string of {job.Units.Range(220, 290, 1)} is usual",
+                Remedied.Size(job.Units, "practice.margin", "a margin of", 50, 25, 10));
         }
         return null;
     }
 
     private static Pinch? Corner(Job job) => job.Layout.Turn is null || job.Practice.Corner < job.Practice.WallString.Thickness ? null : new(
-        $"the corner housing, {Mm(job.Practice.Corner)} deep, comes through the wall string, {Mm(job.Practice.WallString.Thickness)} thick",
-        "let the upper wall string 10 to 12 mm into the lower one",
-        Remedied.Size("practice.corner", "a corner housing of", 12, 10, 8, 6, 4));
+        $"the corner housing, {job.Units.With(job.Practice.Corner)} deep, comes through the wall string, {job.Units.With(job.Practice.WallString.Thickness)} thick",
+        $"let the upper wall string {job.Units.Range(10, 12, 1)} into the lower one",
+        Remedied.Size(job.Units, "practice.corner", "a corner housing of", 12, 10, 8, 6, 4));
 }

@@ -1,6 +1,5 @@
 using Rodwright.Stairs.Jobs.Fields;
 using Rodwright.Stairs.Surveys;
-using static Rodwright.Stairs.Jobs.Checks.JobCheck;
 
 namespace Rodwright.Stairs.Jobs.Checks;
 
@@ -23,6 +22,9 @@ internal sealed record SurveyCheck(JobReading Reading, Survey Survey)
                 "give one reading to work to that alone");
         }
     }
+
+    /// <summary>A length as findings tell it.</summary>
+    public string Mm(double value) => Reading.Units.With(value);
 
     /// <summary>Refuses when it is so and the fields it was judged by were read well.</summary>
     public void Refuse(bool wrong, string code, string where, string message, string hint, params ReadOnlySpan<string> reads)

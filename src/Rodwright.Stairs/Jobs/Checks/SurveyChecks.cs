@@ -1,7 +1,6 @@
 using Rodwright.Geometry;
 using Rodwright.Stairs.Jobs.Fields;
 using Rodwright.Stairs.Surveys;
-using static Rodwright.Stairs.Jobs.Checks.JobCheck;
 
 namespace Rodwright.Stairs.Jobs.Checks;
 
@@ -37,7 +36,7 @@ internal static class SurveyChecks
         }
         var height = check.Survey.Height;
         check.Refuse(well.Trimmer.IsGiven && height > 0 && well.Trimmer.Mean >= height, JobCodes.TrimmerDepth, at + ".trimmer",
-            $"the trimmer, {Mm(well.Trimmer.Mean)} deep, is deeper than the height between the floors, {Mm(height)}", "give floor, joists and ceiling together, from the finished floor down", "survey.floorToFloor", "survey.lowerFinish", "survey.upperFinish");
+            $"the trimmer, {check.Mm(well.Trimmer.Mean)} deep, is deeper than the height between the floors, {check.Mm(height)}", "give floor, joists and ceiling together, from the finished floor down", "survey.floorToFloor", "survey.lowerFinish", "survey.upperFinish");
     }
 
     private static void Judge(SurveyCheck check, SlopingCeiling ceiling, int index)
@@ -51,9 +50,9 @@ internal static class SurveyChecks
             : !ceiling.Second.Height.IsGiven && ceiling.Pitch is null ? "neither a second height nor a pitch" : "";
         check.Refuse(wrong.Length > 0, JobCodes.CeilingForm, at, $"{name} has {wrong}: three measurements make a plane", "give two heights and where they were taken, or one height and the pitch");
         var apart = ceiling.Apart;
-        check.Refuse(apart < 10, JobCodes.CeilingPlaces, at + ".second", $"both places of {name} are one place, {Mm(apart)} apart", "take the second height further up or down the slope", at + ".first");
+        check.Refuse(apart < 10, JobCodes.CeilingPlaces, at + ".second", $"both places of {name} are one place, {check.Mm(apart)} apart", "take the second height further up or down the slope", at + ".first");
         check.Refuse(wrong.Length == 0 && apart >= 10 && Math.Abs(ceiling.Slope) > Angle.FromDegrees(85).Tangent, JobCodes.CeilingSteep, at + ".second",
-            $"{name} changes by {Mm(Math.Abs(ceiling.Slope) * apart)} over {Mm(apart)}: that is a wall", "look at the two heights", at + ".first");
+            $"{name} changes by {check.Mm(Math.Abs(ceiling.Slope) * apart)} over {check.Mm(apart)}: that is a wall", "look at the two heights", at + ".first");
     }
 
     private static void Judge(SurveyCheck check, WayInStop stop, string at)
@@ -69,6 +68,6 @@ internal static class SurveyChecks
             "give the number of the wall in the list, counted from 1", "survey.walls");
         if (place.From is not { } from || place.Wall > walls.Count || !check.Reading.IsSound("survey.walls", "survey.place")) return;
         var length = walls[place.Wall - 1].Length.Mean;
-        check.Refuse(from >= length, JobCodes.PlacePast, "survey.place.from", $"the first riser is placed {Mm(from)} along a wall of {Mm(length)}", "measure from the beginning of the wall, the end that is met first going up");
+        check.Refuse(from >= length, JobCodes.PlacePast, "survey.place.from", $"the first riser is placed {check.Mm(from)} along a wall of {check.Mm(length)}", "measure from the beginning of the wall, the end that is met first going up");
     }
 }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Turns;
-using static Rodwright.Stairs.Jobs.Checks.JobCheck;
 
 namespace Rodwright.Stairs.Jobs.Checks;
 
@@ -34,13 +33,13 @@ internal static class TurnChecks
             var turn = turns[index];
             if (value(turn) is not { } at || onNewel <= 0 || at <= onNewel || at >= pastNewel) continue;
             return new(
-                $"{name} {Mm(at)} puts the riser's housing on the newel's arris: with a newel of {Mm(job.Practice.Newel)} and {Mm(job.Practice.Cover)} cover it may be up to {Mm(onNewel)}, or {Mm(pastNewel)} and more",
-                $"give {Mm(onNewel)} or less, or leave {name} out and let it be solved",
+                $"{name} {job.Units.With(at)} puts the riser's housing on the newel's arris: with a newel of {job.Units.With(job.Practice.Newel)} and {job.Units.With(job.Practice.Cover)} cover it may be up to {job.Units.With(onNewel)}, or {job.Units.With(pastNewel)} and more",
+                $"give {job.Units.With(onNewel)} or less, or leave {name} out and let it be solved",
                 To(Math.Floor(onNewel)), To(null), To(Math.Ceiling(pastNewel)));
 
             Remedy To(double? to)
             {
-                var words = to is { } fixedAt ? $"{name} {Mm(fixedAt)}" : $"{name} left open and solved";
+                var words = to is { } fixedAt ? $"{name} {job.Units.With(fixedAt)}" : $"{name} left open and solved";
                 return Remedy.Of(words, Remedied.WithTurn(job, index, with(turn, to)));
             }
         }

@@ -1,6 +1,5 @@
 using Rodwright.Geometry;
 using Rodwright.Stairs.Surveys;
-using static Rodwright.Stairs.Jobs.Checks.JobCheck;
 
 namespace Rodwright.Stairs.Jobs.Checks;
 
@@ -19,7 +18,7 @@ internal static class WallChecks
             check.Spread(at + ".length", $"the length of {RoomShape.NameOf(wall, i)}", wall.Length);
             if (wall.Corner is { } corner) Corner(check, walls, i, corner);
             if (wall.Plumb is { } plumb)
-                check.Refuse(Math.Abs(plumb.Slope) > MostLean, JobCodes.OutOfPlumb, at + ".plumb", $"{RoomShape.NameOf(wall, i)} leans {Mm(Math.Abs(plumb.Out))} in {Mm(plumb.Over)}: no wall stands so", "look at both numbers");
+                check.Refuse(Math.Abs(plumb.Slope) > MostLean, JobCodes.OutOfPlumb, at + ".plumb", $"{RoomShape.NameOf(wall, i)} leans {check.Mm(Math.Abs(plumb.Out))} in {check.Mm(plumb.Over)}: no wall stands so", "look at both numbers");
             for (var j = 0; j < wall.Openings.Count; j++) Opening(check, wall, i, j);
         }
         Whole(check);
@@ -43,16 +42,16 @@ internal static class WallChecks
         }
         var (a, b, across) = corner.HasLegs ? (corner.Leg!.Value, corner.NextLeg!.Value, corner.Across.Mean) : (walls[i].Length.Mean, next!.Mean, corner.Diagonal.Mean);
         check.Refuse(a > 0 && b > 0 && corner.Degrees(walls[i].Length.Mean, next?.Mean ?? 0) is null, JobCodes.CornerTriangle, at,
-            $"{Mm(a)} and {Mm(b)} with {Mm(across)} across make no triangle", "one of the three was misread: measure them again", $"survey.walls[{i}].length", $"survey.walls[{i + 1}]");
+            $"{check.Mm(a)} and {check.Mm(b)} with {check.Mm(across)} across make no triangle", "one of the three was misread: measure them again", $"survey.walls[{i}].length", $"survey.walls[{i + 1}]");
     }
 
     private static void Opening(SurveyCheck check, WallRun wall, int i, int j)
     {
         var (opening, at) = (wall.Openings[j], $"survey.walls[{i}].openings[{j}]");
         check.Refuse(wall.Length.IsGiven && opening.At + opening.Width > wall.Length.Most + check.Survey.Tolerance, JobCodes.OpeningPastWall, at,
-            $"the {opening.Words} runs from {Mm(opening.At)} to {Mm(opening.At + opening.Width)}, past the end of the wall, {Mm(wall.Length.Mean)}", "measure from the beginning of the wall, the end that is met first going up", $"survey.walls[{i}].length");
-        check.Refuse(opening.Head <= opening.Sill, JobCodes.OpeningHead, at + ".head", $"the head of the {opening.Words}, {Mm(opening.Head)}, is not above its sill, {Mm(opening.Sill)}", "both are measured up from the lower finished floor", at + ".sill");
-        check.Refuse(opening is { Kind: OpeningKind.Door, Sill: > 400 }, JobCodes.DoorSill, at + ".sill", $"the {opening.Words} has a sill of {Mm(opening.Sill)}: nobody steps over that", "make it a window, or give the height of its threshold", at + ".kind");
+            $"the {opening.Words} runs from {check.Mm(opening.At)} to {check.Mm(opening.At + opening.Width)}, past the end of the wall, {check.Mm(wall.Length.Mean)}", "measure from the beginning of the wall, the end that is met first going up", $"survey.walls[{i}].length");
+        check.Refuse(opening.Head <= opening.Sill, JobCodes.OpeningHead, at + ".head", $"the head of the {opening.Words}, {check.Mm(opening.Head)}, is not above its sill, {check.Mm(opening.Sill)}", "both are measured up from the lower finished floor", at + ".sill");
+        check.Refuse(opening is { Kind: OpeningKind.Door, Sill: > 400 }, JobCodes.DoorSill, at + ".sill", $"the {opening.Words} has a sill of {check.Mm(opening.Sill)}: nobody steps over that", "make it a window, or give the height of its threshold", at + ".kind");
         for (var k = 0; k < j; k++)
         {
             var other = wall.Openings[k];
@@ -70,6 +69,6 @@ internal static class WallChecks
         if (survey.Walls[^1].Corner is null || room.Crosses is not null) return;
         var allowed = survey.Tolerance + survey.Walls.Count * survey.Accuracy.Walls;
         check.Refuse(room.Misclosure > allowed, JobCodes.RoomOpen, "survey.walls",
-            $"walked all round, the last wall ends {Mm(room.Misclosure)} from where the first begins; {Mm(allowed)} is allowed", "measure the corners again, or take the corner of the last wall away if the room is not walled all round");
+            $"walked all round, the last wall ends {check.Mm(room.Misclosure)} from where the first begins; {check.Mm(allowed)} is allowed", "measure the corners again, or take the corner of the last wall away if the room is not walled all round");
     }
 }

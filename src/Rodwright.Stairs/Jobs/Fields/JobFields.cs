@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Geometry;
 
 namespace Rodwright.Stairs.Jobs.Fields;
 
@@ -6,6 +7,7 @@ namespace Rodwright.Stairs.Jobs.Fields;
 public static class JobFields
 {
     private static readonly ImmutableArray<string> Hands = ["left", "right"];
+    private static readonly ImmutableArray<string> EndNewels = ["newel", "half-newel"];
     private static readonly ImmutableArray<string> SideKinds = ItemFields.SideWords;
 
     /// <summary>A job before its fields are read: its required values are placeholders that never leave the reader.</summary>
@@ -15,11 +17,17 @@ public static class JobFields
         Layout = new(Hand.Left, []), Sides = Sides.For(Hand.Left),
     };
 
+    /// <summary>The same in a unit: what is left out of a job in inches is stock of inches.</summary>
+    internal static Job BlankIn(Units units) => units.IsInches ? InchBlank.Value : Blank;
+
+    private static Lazy<Job> InchBlank { get; } = new(() => Blank with { Practice = InchPractice.Usual });
+
     /// <summary>The fields, in the order they are written.</summary>
     internal static ImmutableArray<Field<Job>> All { get; } =
     [
         new VersionField(),
         new TextField<Job>("title", "title of the job", 80, "on every title block", j => j.Title, (j, v) => j with { Title = v }, required: true),
+        new UnitsField(),
         new RegulationField(),
         new GroupField<Job, Survey>("survey", "survey", "what was measured in the house", j => j.Survey, (j, v) => j with { Survey = v },
             SurveyFields.All, required: true),
@@ -36,6 +44,11 @@ public static class JobFields
         ]),
         new NumberField<Job>("going", "going of the straight steps", new(20, 600, "mm"), "from riser face to riser face", j => j.Going, (j, v) => j with { Going = v }, required: true),
         new NumberField<Job>("width", "width over the strings", new(60, 3000, "mm"), "outside to outside of the strings", j => j.Width, (j, v) => j with { Width = v }, required: true),
+        new GroupField<Job, Ends>("ends", "ends of open sides", "a newel, or half a newel against the end of a wall in line with the string", j => j.Ends, (j, v) => j with { Ends = v },
+        [
+            new ChoiceField<Ends>("foot", "newel at the foot", EndNewels, JobCodes.EndNewel, "newel", "half-newel: split down its middle, its back against a wall at the first riser's face", e => EndNewels[(int)e.Foot], (e, v) => e with { Foot = (EndNewel)EndNewels.IndexOf(v) }),
+            new ChoiceField<Ends>("head", "newel at the head", EndNewels, JobCodes.EndNewel, "newel", "half-newel: split down its middle, its back against a wall at the last riser's face", e => EndNewels[(int)e.Head], (e, v) => e with { Head = (EndNewel)EndNewels.IndexOf(v) }),
+        ]),
         new GroupField<Job, BottomStep>("bottomStep", "bottom step", "how it ends at an open side", j => j.BottomStep, (j, v) => j with { BottomStep = v }, BottomStepFields.All),
         new NumberField<Job>("modelScale", "scale of a teaching model", new(0.1, 1, ""), "1 for a stair; limits of the regulation are multiplied by it, timber is not", j => j.ModelScale, (j, v) => j with { ModelScale = v }),
         new GroupField<Job, Practice>("practice", "the shop's sizes and habits", "every one has a default of common practice", j => j.Practice, (j, v) => j with { Practice = v }, PracticeFields.All),
@@ -44,4 +57,9 @@ public static class JobFields
 
     /// <summary>What there is to know about every field, in the order of the file.</summary>
     public static ImmutableArray<FieldDescription> Descriptions { get; } = [.. All.SelectMany(f => f.Describe(f.Name, Blank))];
+
+    /// <summary>The same with what a job of a unit takes where its file says nothing; all lengths in millimetres.</summary>
+    public static ImmutableArray<FieldDescription> DescriptionsIn(Units units) => units.IsInches ? InInches.Value : Descriptions;
+
+    private static Lazy<ImmutableArray<FieldDescription>> InInches { get; } = new(() => [.. All.SelectMany(f => f.Describe(f.Name, InchBlank.Value))]);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using Rodwright.Geometry;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Regulations;
@@ -20,7 +21,16 @@ internal sealed class JobReading(FileKind kind, RegulationShelf? shelf = null)
     /// <summary>The tables a job may name; null where a shop's own ones are not known, and any is taken by its name.</summary>
     public RegulationShelf? Shelf { get; } = shelf;
 
+    /// <summary>The unit of the file: text of lengths is read in it, and findings tell lengths in it.</summary>
+    public Units Units { get; private set; } = Units.Millimetres;
+
+    /// <summary>What bare numbers of lengths are counted in: the file's unit, or millimetres where the program itself changed the job.</summary>
+    public Units Numbers { get; private set; } = Units.Millimetres;
+
     public IReadOnlyList<Finding> Findings => findings;
+
+    /// <summary>Takes the unit the file says.</summary>
+    public void Take(Units units, Units? numbers = null) => (Units, Numbers) = (units, numbers ?? units);
 
     public void Give(string path) => given.Add(path);
 

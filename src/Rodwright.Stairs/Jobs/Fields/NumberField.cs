@@ -10,7 +10,7 @@ internal sealed class NumberField<T>(
 {
     public override T Read(JobReading reading, JsonElement json, string path, T owner)
     {
-        var hint = Required || get(owner) is not { } usual ? $"give the {Label}, {rule.Range}" : $"the default is {rule.With(usual)}";
+        var hint = Required || get(owner) is not { } usual ? $"give the {Label}, {rule.Range(reading.Units)}" : $"the default is {rule.With(usual, reading.Units)}";
         return rule.Read(reading, json, path, hint) is { } value ? set(owner, value) : owner;
     }
 
@@ -24,9 +24,7 @@ internal sealed class NumberField<T>(
     {
         json.WriteStartObject();
         WriteWords(json);
-        json.WriteString("type", rule.Whole ? "integer" : "number");
-        json.WriteNumber("minimum", rule.Least);
-        json.WriteNumber("maximum", rule.Most);
+        rule.WriteSchema(json);
         if (!Required && get(defaults) is { } usual) json.WriteNumber("default", usual);
         json.WriteEndObject();
     }

@@ -62,9 +62,7 @@ internal sealed class PointsField<T>(
         json.WriteNumber("minItems", 2);
         json.WriteNumber("maxItems", 2);
         json.WriteStartObject("items");
-        json.WriteString("type", "number");
-        json.WriteNumber("minimum", rule.Least);
-        json.WriteNumber("maximum", rule.Most);
+        rule.WriteSchema(json);
         json.WriteEndObject();
         json.WriteEndObject();
         json.WriteEndObject();

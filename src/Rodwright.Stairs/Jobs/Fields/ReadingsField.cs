@@ -11,7 +11,7 @@ internal sealed class ReadingsField<T>(
 {
     public override T Read(JobReading reading, JsonElement json, string path, T owner)
     {
-        var hint = $"give one reading, or several in brackets, each {rule.Range}";
+        var hint = $"give one reading, or several in brackets, each {rule.Range(reading.Units)}";
         if (json.ValueKind != JsonValueKind.Array)
             return rule.Read(reading, json, path, hint) is { } only ? set(owner, [only]) : owner;
         var count = json.GetArrayLength();
@@ -58,9 +58,7 @@ internal sealed class ReadingsField<T>(
     private void WriteReading(Utf8JsonWriter json)
     {
         json.WriteStartObject();
-        json.WriteString("type", "number");
-        json.WriteNumber("minimum", rule.Least);
-        json.WriteNumber("maximum", rule.Most);
+        rule.WriteSchema(json);
         json.WriteEndObject();
     }
 }

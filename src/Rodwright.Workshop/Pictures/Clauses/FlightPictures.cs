@@ -26,7 +26,7 @@ internal static class FlightPictures
         for (var k = first; k <= last; k++) sketch.Dot(section.Face(k, k - 1).Towards(section.Face(k, k), 0.5));
         var count = last - first + 1;
         var corner = sketch.Place.Map(section.Nosing(first)) with { Y = sketch.Place.Map(section.Nosing(last)).Y };
-        sketch.Write(Sketch.Print(count) + (count == 1 ? " riser" : " risers"), [corner + new Vector2(11, -2.5)]);
+        sketch.Write(Number.Print(count, 2) + (count == 1 ? " riser" : " risers"), [corner + new Vector2(11, -2.5)]);
         return sketch;
     }
 
@@ -48,7 +48,7 @@ internal static class FlightPictures
     {
         var section = new StepSection(view.Stair.Plan);
         var (foot, head) = (section.Nosing(first), section.Face(last, last));
-        var sketch = new Sketch(Box2.Of([new(foot.X, section.Level(first - 1)), head]), left: 12, bottom: 4, right: 8, top: 4);
+        var sketch = new Sketch(Box2.Of([new(foot.X, section.Level(first - 1)), head]), left: 12, bottom: 4, right: 8, top: 4) { Units = view.Stair.Units };
         section.Outline(sketch);
         return (sketch, section);
     }

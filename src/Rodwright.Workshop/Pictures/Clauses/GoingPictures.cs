@@ -69,7 +69,7 @@ internal static class GoingPictures
             // Somewhat past the line, so that the lines going on are seen.
             box = box.With(from.Towards(plan.Riser(steps[i]).Outer, 0.25)).With(to.Towards(plan.Riser(steps[i] + 1).Outer, 0.25));
         }
-        var sketch = new Sketch(box, 4, 4, 4, 4);
+        var sketch = new Sketch(box, 4, 4, 4, 4) { Units = plan.Units };
         PlanGround.Draw(sketch, view, steps);
         foreach (var (from, to) in goings) sketch.Span(from, to);
         return sketch;

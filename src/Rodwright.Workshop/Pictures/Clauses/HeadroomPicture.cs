@@ -20,7 +20,7 @@ internal static class HeadroomPicture
         var section = new StepSection(plan);
         var foot = new Point2(Along(section, found.Step, plan.Risers, height / plan.Rise - found.Step), height);
         var head = foot + new Vector2(0, found.Least);
-        var sketch = new Sketch(Box2.Of([foot - new Vector2(2 * plan.Going, plan.Rise), foot + new Vector2(2 * plan.Going, 0), head + new Vector2(0, plan.Rise / 2)]), left: 4, bottom: 2, right: 4, top: 2);
+        var sketch = new Sketch(Box2.Of([foot - new Vector2(2 * plan.Going, plan.Rise), foot + new Vector2(2 * plan.Going, 0), head + new Vector2(0, plan.Rise / 2)]), left: 4, bottom: 2, right: 4, top: 2) { Units = plan.Units };
         section.Outline(sketch);
         var wide = 3 * plan.Going;
         // Along the section the underside is level, or falls away as the slope does; what counts is where it is nearest.

@@ -30,7 +30,7 @@ internal static class LandingPicture
         var corners = TurnPlaces.Corners(turn);
         var corner = wayIn ? corners[0] : corners[^1];
         var box = Box2.Of([.. corners, first.Outer, last.Outer, first.Inner, last.Inner, turn.Centre]);
-        var sketch = new Sketch(box, 6, 5, 6, 5);
+        var sketch = new Sketch(box, 6, 5, 6, 5) { Units = plan.Units };
         PlanGround.Draw(sketch, view, turn.FirstLine);
         // To the side where the landing lies.
         var inwards = Line2.Between(far, corner).LeftOf(turn.Centre) > 0 ? 1 : -1;

@@ -13,7 +13,7 @@ internal static class NarrowPictures
     {
         var sketch = Ground(view, check, out var a, out var b, out var outward);
         AlongFaces(sketch, view, a, b);
-        sketch.Led(Middle(view, a, b), outward, Sketch.Print(check.Measured!.Value));
+        sketch.Led(Middle(view, a, b), outward, sketch.Print(check.Measured!.Value));
         return sketch;
     }
 
@@ -25,7 +25,7 @@ internal static class NarrowPictures
         var front = a.Inner - view.Stair.Job.Practice.Nosing * a.Up;
         sketch.Piece(front, a.Inner);
         sketch.End(front, a.Up);
-        sketch.Led(Middle(view, a, b), outward, Sketch.Print(check.Measured!.Value));
+        sketch.Led(Middle(view, a, b), outward, sketch.Print(check.Measured!.Value));
         return sketch;
     }
 
@@ -36,7 +36,7 @@ internal static class NarrowPictures
         sketch.Piece(a.Inner, b.Inner);
         sketch.End(a.Inner, b.Inner - a.Inner);
         sketch.End(b.Inner, b.Inner - a.Inner);
-        sketch.Led(a.Inner.Towards(b.Inner, 0.5), outward, Sketch.Print(check.Measured!.Value));
+        sketch.Led(a.Inner.Towards(b.Inner, 0.5), outward, sketch.Print(check.Measured!.Value));
         return sketch;
     }
 
@@ -55,7 +55,7 @@ internal static class NarrowPictures
             .With(a.Inner - view.Stair.Job.Practice.Nosing * a.Up).With(a.Inner).With(b.Inner);
         // Room on the side of the step for the figure.
         box = box.With(a.Inner.Towards(b.Inner, 0.5) + 0.7 * Math.Max(box.Width, box.Height) * outward.Unit);
-        var sketch = new Sketch(box, 3, 3, 3, 3);
+        var sketch = new Sketch(box, 3, 3, 3, 3) { Units = plan.Units };
         PlanGround.Draw(sketch, view, step);
         return sketch;
     }

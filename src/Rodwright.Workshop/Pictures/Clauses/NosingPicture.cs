@@ -14,7 +14,7 @@ internal static class NosingPicture
         var practice = plan.Job.Practice;
         var (front, face) = (section.Nosing(1), section.Face(1, 1));
         var under = front.Y - practice.Tread;
-        var sketch = new Sketch(Box2.Of([front, new(face.X, under)]).Grown(Math.Max(practice.Nosing, practice.Tread) / 2), bottom: 18, top: 2);
+        var sketch = new Sketch(Box2.Of([front, new(face.X, under)]).Grown(Math.Max(practice.Nosing, practice.Tread) / 2), bottom: 18, top: 2) { Units = plan.Units };
         section.Draw(sketch);
         sketch.Span(new(front.X, under), new(face.X, under), -7);
         return sketch;

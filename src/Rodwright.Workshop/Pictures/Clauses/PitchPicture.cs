@@ -16,7 +16,7 @@ internal static class PitchPicture
         var section = new StepSection(plan);
         var step = Places.Step(plan, check);
         var (apex, next) = (section.Nosing(step), section.Nosing(step) + (section.Face(step + 1, step + 1) - section.Face(step, step)));
-        var sketch = new Sketch(Box2.Of([apex - new Vector2(0, 2 * plan.Job.Practice.Tread), next]), left: 9, bottom: 3, right: 20, top: 8);
+        var sketch = new Sketch(Box2.Of([apex - new Vector2(0, 2 * plan.Job.Practice.Tread), next]), left: 9, bottom: 3, right: 20, top: 8) { Units = plan.Units };
         section.Draw(sketch);
         var along = (next - apex).Unit;
         var over = 200 * sketch.Place.Scale.Ratio;

@@ -21,7 +21,7 @@ internal static class RisePictures
         // Up from the first tread, or from the floor where there are too few.
         var low = Math.Max(0, Math.Min(1, plan.Risers - rises));
         var (foot, head) = (section.Nosing(low + 1), section.Nosing(low + rises));
-        var sketch = new Sketch(Box2.Of([new(foot.X, section.Level(low) - 2 * plan.Job.Practice.Tread), new(section.Face(low + rises, 0).X + 0.5 * plan.Going, head.Y)]), left: 22, bottom: 3, right: 2);
+        var sketch = new Sketch(Box2.Of([new(foot.X, section.Level(low) - 2 * plan.Job.Practice.Tread), new(section.Face(low + rises, 0).X + 0.5 * plan.Going, head.Y)]), left: 22, bottom: 3, right: 2) { Units = plan.Units };
         section.Draw(sketch);
         var front = foot.X;
         for (var k = low; k < low + rises; k++) sketch.Span(new(front, section.Level(k)), new(front, section.Level(k + 1)), Out);

@@ -36,6 +36,9 @@ internal sealed class Sketch
 
     public Placement Place { get; }
 
+    /// <summary>The unit of its lengths.</summary>
+    public Units Units { get; init; } = Units.Millimetres;
+
     public Picture Picture => new(Width, Height, [new ClipMark(Paper, ground), .. over, .. words]);
 
     /// <summary>Something behind the dimensions, mm of paper.</summary>
@@ -78,7 +81,7 @@ internal sealed class Sketch
         var at = Place.Map(apex);
         var (start, end) = (at + new Vector2(radius, 0), at + radius * direction.Unit);
         over.Add(new StrokeMark(new([new(start, Angle.Tan(direction.Direction / 4)), new(end)], false), PicturePens.Measured, Layer.Dimension, Measured));
-        var text = Print(direction.Direction * (180 / Math.PI)) + "°";
+        var text = Number.Print(direction.Direction * (180 / Math.PI), 2) + "°";
         var middle = Vector2.At(direction.Direction / 2);
         Write(text, [at + (radius + 1.2 + Letters.Width(text, Lettering) / 2) * middle, at + (radius + 12) * middle]);
     }
@@ -122,7 +125,8 @@ internal sealed class Sketch
         return best;
     }
 
-    public static string Print(double value) => Number.Print(value, 2);
+    /// <summary>A length as a figure.</summary>
+    public string Print(double value) => Units.Print(value, 2);
 
     private void Figure(Point2 p, Point2 q, string text, Vector2 side)
     {

@@ -15,10 +15,10 @@ internal static class TaperedRunPictures
         var plan = view.Stair.Plan;
         var run = TaperedRun.Of(plan).First(r => r.Where == check.Where);
         var counted = Enumerable.Range(run.First, (int)Math.Round(check.Measured!.Value)).ToList();
-        var sketch = new Sketch(Around(plan, run), 3, 3, 3, 3);
+        var sketch = new Sketch(Around(plan, run), 3, 3, 3, 3) { Units = plan.Units };
         PlanGround.Draw(sketch, view, counted);
         foreach (var k in counted) sketch.Dot(plan.Riser(k).Walking.Towards(plan.Riser(k + 1).Walking, 0.5));
-        sketch.Write(Sketch.Print(counted.Count) + (counted.Count == 1 ? " tapered step" : " tapered steps"), [new(Sketch.Width / 2, 4), new(Sketch.Width / 2, Sketch.Height - 4)]);
+        sketch.Write(Number.Print(counted.Count, 2) + (counted.Count == 1 ? " tapered step" : " tapered steps"), [new(Sketch.Width / 2, 4), new(Sketch.Width / 2, Sketch.Height - 4)]);
         return sketch;
     }
 
@@ -28,7 +28,7 @@ internal static class TaperedRunPictures
         var plan = view.Stair.Plan;
         var run = TaperedRun.Of(plan).First(r => r.Where == check.Where);
         var arc = run.Arcs.MinBy(a => a.Radius);
-        var sketch = new Sketch(Around(plan, run).With(arc.Centre), 3, 3, 3, 3);
+        var sketch = new Sketch(Around(plan, run).With(arc.Centre), 3, 3, 3, 3) { Units = plan.Units };
         PlanGround.Draw(sketch, view);
         sketch.Span(arc.Centre, arc.At(0.5));
         return sketch;
@@ -41,7 +41,7 @@ internal static class TaperedRunPictures
         var (run, stretch) = TaperedRun.Of(plan).SelectMany(r => new[] { (Run: r, Stretch: r.Before, Step: r.First), (Run: r, Stretch: r.After, Step: r.Last) })
             .Where(r => r.Stretch is not null && "step " + Number.Print(r.Step) == check.Where)
             .Select(r => (r.Run, r.Stretch!.Value)).MinBy(r => Math.Abs(r.Value.From.DistanceTo(r.Value.To) - check.Measured!.Value));
-        var sketch = new Sketch(Around(plan, run), 3, 3, 3, 3);
+        var sketch = new Sketch(Around(plan, run), 3, 3, 3, 3) { Units = plan.Units };
         PlanGround.Draw(sketch, view, Enumerable.Range(run.First, run.Count));
         sketch.Span(stretch.From, stretch.To, 3);
         return sketch;

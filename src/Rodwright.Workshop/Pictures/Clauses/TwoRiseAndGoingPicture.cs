@@ -14,7 +14,7 @@ internal static class TwoRiseAndGoingPicture
         var step = Places.Step(plan, check);
         var (a, b) = (section.Face(step, step - 1), section.Face(step + 1, step + 1));
         var front = section.Nosing(step).X;
-        var sketch = new Sketch(Box2.Of([new(front, a.Y - plan.Job.Practice.Tread), b]), left: 20, bottom: 3, right: 12, top: 12);
+        var sketch = new Sketch(Box2.Of([new(front, a.Y - plan.Job.Practice.Tread), b]), left: 20, bottom: 3, right: 12, top: 12) { Units = plan.Units };
         section.Draw(sketch);
         sketch.Span(new(front, section.Level(step - 1)), new(front, section.Level(step)), 8);
         sketch.Span(new(front, section.Level(step)), new(front, section.Level(step + 1)), 8);

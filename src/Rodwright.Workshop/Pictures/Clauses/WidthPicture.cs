@@ -14,7 +14,7 @@ internal static class WidthPicture
         var (inner, outer) = Ends(plan);
         var thick = Math.Max(plan.InnerThickness, plan.OuterThickness);
         var across = (outer - inner).Unit;
-        var sketch = new Sketch(Box2.Of([inner - thick * across, outer + thick * across]), 5, 5, 5, 5);
+        var sketch = new Sketch(Box2.Of([inner - thick * across, outer + thick * across]), 5, 5, 5, 5) { Units = plan.Units };
         PlanGround.Draw(sketch, view);
         sketch.Span(inner, outer);
         return sketch;

@@ -14,7 +14,7 @@ internal sealed record PrintWishes(string? Paper, string? Scale, int? Booklet)
     public RodJob? Read(BenchState state, TimeProvider time, out IResult? refusal)
     {
         refusal = null;
-        if (!PaperStock.TryParse(Paper ?? "A3", out var stock, out var why) || Math.Min(stock.Width, stock.Height ?? stock.Width) < TileGrid.LeastSide)
+        if (!PaperStock.TryParse(Paper ?? (state.Stair is { } stair ? Rod.Board.PaperFit.Default(stair.Units).Name : "A3"), out var stock, out var why) || Math.Min(stock.Width, stock.Height ?? stock.Width) < TileGrid.LeastSide)
             refusal = Results.Problem($"paper: {(why.Length > 0 ? why : "too small to tile on")}", statusCode: StatusCodes.Status400BadRequest);
         Scale? wanted = null;
         if (refusal is null && Scale is { Length: > 0 } text)

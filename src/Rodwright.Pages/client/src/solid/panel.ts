@@ -1,3 +1,4 @@
+import { told } from '../lengths';
 import { keysOf } from './keys';
 import type { Axis } from './section';
 import type { View } from './view';
@@ -40,7 +41,7 @@ export class Panel {
         const { view } = this;
         this.host.dataset['seen'] = view.alone ? 'piece' : 'stair';
         this.pressed('room', view.room);
-        this.pressed('least', view.least && view.hasLeast);
+        this.pressed('least', view.plumb.wanted && view.plumb.known);
         this.pressed('alone', view.alone !== null);
         for (const axis of ['x', 'y', 'z'] as const) this.pressed(`section-${axis}`, view.section.axis === axis);
         this.value('apart', Math.round(view.apart * 100), `${Math.round(view.apart * 100)} %`);
@@ -51,7 +52,12 @@ export class Panel {
         if (axis === null) return void this.tell('level-value', '');
         const { low, high } = view.reach(axis);
         [slider.min, slider.max] = [`${low}`, `${high}`];
-        this.value('level', level, axis === 'z' ? `${Math.round(level)} up` : `${axis} = ${Math.round(level)}`);
+        this.value('level', level, axis === 'z' ? `${told(level, this.units)} up` : `${axis} = ${told(level, this.units)}`);
+    }
+
+    /** The unit lengths are told in, as the page says it. */
+    private get units(): string | undefined {
+        return this.host.dataset['units'];
     }
 
     dispose(): void {
@@ -77,7 +83,7 @@ export class Panel {
         if (what === 'apart') this.glide(view.apart > 0.5 ? 0 : 1);
         else if (what === 'alone') view.setAlone(view.alone === null);
         else if (what === 'room') view.setRoom(!view.room);
-        else if (what === 'least') view.setLeast(!view.least);
+        else if (what === 'least') view.setLeast(!view.plumb.wanted);
         else if (what === 'whole') {
             if (view.section.axis !== null) view.setSection(null);
             if (view.alone) view.setAlone(false);

@@ -5,7 +5,7 @@ import { type CutText, volume } from './cut';
 import { dress } from './dress';
 import { Eye } from './eye';
 import { type Model, type Piece, readModel, type ViewName } from './model';
-import { type LeastText, leastShape } from './least';
+import { type LeastText, Plumb } from './least';
 import { Motion } from './motion';
 import { sheet } from './pencil';
 import { type Met, Picking } from './picking';
@@ -29,12 +29,12 @@ export interface Listener {
 export class View {
     apart = 0;
     room = true;
-    /** Whether the place of least headroom is marked. */
-    least = true;
     /** The piece in the hand; null when the stair is looked at. */
     alone: Piece | null = null;
     model: Model | null = null;
     readonly section: Section;
+    /** The place of least headroom. */
+    readonly plumb = new Plumb();
     private readonly eye: Eye;
     private readonly motion: Motion;
     private readonly stage: Stage;
@@ -45,8 +45,6 @@ export class View {
     private marks: Group | null = null;
     private overlay: Group | null = null;
     private cutText: CutText | null = null;
-    private plumb: Group | null = null;
-    private leastText: LeastText | null = null;
     private picks: readonly string[] = [];
     private wrongs: readonly string[] = [];
     private hover: string | null = null;
@@ -108,7 +106,7 @@ export class View {
 
     /** Marks where the headroom is least; null where nothing over the stair was measured. */
     showLeast(least: LeastText | null): void {
-        this.leastText = least;
+        this.plumb.tell(least);
         this.layPlumb();
         this.listener.changed();
     }
@@ -149,14 +147,9 @@ export class View {
     }
 
     setLeast(least: boolean): void {
-        this.least = least;
+        this.plumb.wanted = least;
         this.arrange();
         this.listener.changed();
-    }
-
-    /** Whether there is a place of least headroom to mark. */
-    get hasLeast(): boolean {
-        return this.leastText !== null;
     }
 
     /** Cuts square to an axis of the stair, in the middle at first; null for no section. */
@@ -237,15 +230,13 @@ export class View {
     }
 
     private points(): Vector3[] {
-        const points = this.seen.flatMap((p) => p.outmost.map((c) => c.clone().applyMatrix4(p.wood.matrixWorld)));
-        if (this.plumb?.visible) for (const end of [this.leastText!.low, this.leastText!.high]) points.push(new Vector3(...end).applyMatrix4(this.model!.root.matrixWorld));
-        return points;
+        return [...this.seen.flatMap((p) => p.outmost.map((c) => c.clone().applyMatrix4(p.wood.matrixWorld))), ...this.plumb.ends];
     }
 
     private put(model: Model): void {
         this.clearMarks();
         this.clearOverlay();
-        this.clearPlumb();
+        this.plumb.clear();
         this.section.node.removeFromParent();
         if (this.model) disposeOf(this.model.root.parent!);
         this.model = model;
@@ -264,7 +255,7 @@ export class View {
         if (this.alone) layDown(this.alone, this.eye.camera.aspect);
         for (const piece of model.pieces) piece.node.visible = this.alone === null || this.alone === piece;
         this.showRoom();
-        if (this.plumb) this.plumb.visible = this.leastSeen;
+        this.plumb.see(this.isWhole);
         this.clearMarks();
         if (this.alone) this.alone.node.add((this.marks = benchMarks(model, this.alone, this.tones.ink, this.section.planes)));
         this.section.cut(model);
@@ -299,7 +290,7 @@ export class View {
 
     private settle(): void {
         this.eye.settle(this.ball.center, this.ball.radius);
-        this.listener.marked(this.leastOnCanvas());
+        this.listener.marked(this.plumb.on(this.canvas, this.eye.camera));
         const model = this.model;
         if (model === null) return;
         const roomChanged = this.showRoom();
@@ -356,32 +347,14 @@ export class View {
         this.stage.wake();
     }
 
-    /** The place is marked in the whole stair only: taken apart, nothing stands where it is measured. */
-    private get leastSeen(): boolean {
-        return this.least && this.alone === null && this.apart < 0.01;
+    /** Whether the stair stands put together: taken apart, nothing is where headroom is measured. */
+    private get isWhole(): boolean {
+        return this.alone === null && this.apart < 0.01;
     }
 
     private layPlumb(): void {
-        this.clearPlumb();
-        if (!this.model || !this.leastText) return;
-        this.plumb = leastShape(this.leastText, this.tones.accent, this.section.planes);
-        this.plumb.visible = this.leastSeen;
-        this.model.root.add(this.plumb);
+        if (this.model) this.plumb.lay(this.model.root, this.tones.accent, this.section.planes, this.isWhole);
         this.stage.wake();
-    }
-
-    private clearPlumb(): void {
-        if (this.plumb) disposeOf(this.plumb);
-        this.plumb = null;
-    }
-
-    /** The middle of the plumb line on the canvas. */
-    private leastOnCanvas(): { x: number; y: number } | null {
-        if (!this.plumb?.visible || !this.leastText || !this.model) return null;
-        this.eye.camera.updateMatrixWorld();
-        const { low, high } = this.leastText;
-        const { x, y, z } = new Vector3(...low).lerp(new Vector3(...high), 0.5).applyMatrix4(this.model.root.matrixWorld).project(this.eye.camera);
-        return z > 1 || Math.abs(x) > 1 || Math.abs(y) > 1 ? null : { x: ((x + 1) / 2) * this.canvas.clientWidth, y: ((1 - y) / 2) * this.canvas.clientHeight };
     }
 
     private clearMarks(): void {
