@@ -74,13 +74,13 @@ public sealed class Units
     public string Least(double value) => IsInches ? Judged(value) : Number.Print(value, 2);
 
     /// <summary>The same length in millimetres; in inches the nearest eighth: steps in which sizes are tried.</summary>
-    public double Nearby(double value) => IsInches ? Math.Max(1, Math.Round(value * 8 / Inch)) * Inch / 8 : value;
+    public double Nearby(double value) => IsInches ? Sixteenths(2 * Math.Max(1, Math.Round(value * 8 / Inch))) : value;
 
     /// <summary>The next of the steps a size is tried in (<see cref="Nearby"/>) that is no less, in millimetres.</summary>
-    public double Up(double value, double pace) => Math.Ceiling(value / Nearby(pace)) * Nearby(pace);
+    public double Up(double value, double pace) => Stock(Math.Ceiling(value / Nearby(pace)) * Nearby(pace));
 
     /// <summary>A size somebody would choose: the same in millimetres, the nearest whole sixteenth in inches.</summary>
-    public double Stock(double value) => IsInches ? Math.Round(value / Step, MidpointRounding.AwayFromZero) * Inch / 16 : value;
+    public double Stock(double value) => IsInches ? Sixteenths(Math.Round(value / Step, MidpointRounding.AwayFromZero)) : value;
 
     /// <summary>From one length to another; millimetres say their unit once.</summary>
     public string Range(double least, double most, int decimals = 2) => $"{Print(least, decimals)} to {With(most, decimals)}";
@@ -94,13 +94,16 @@ public sealed class Units
             : double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value) && double.IsFinite(value);
 
     /// <summary>The next whole millimetre or sixteenth that is no less, in millimetres: so that what is offered keeps a limit.</summary>
-    public double Up(double value) => IsInches ? Math.Ceiling(value / Step - Tolerance.Same) * Inch / 16 : Math.Ceiling(value);
+    public double Up(double value) => IsInches ? Sixteenths(Math.Ceiling(value / Step - Tolerance.Same)) : Math.Ceiling(value);
 
     /// <summary>The next whole millimetre or sixteenth that is no more, in millimetres.</summary>
-    public double Down(double value) => IsInches ? Math.Floor(value / Step + Tolerance.Same) * Inch / 16 : Math.Floor(value);
+    public double Down(double value) => IsInches ? Sixteenths(Math.Floor(value / Step + Tolerance.Same)) : Math.Floor(value);
 
     /// <inheritdoc/>
     public override string ToString() => Id;
+
+    // 25.4 is 127 fifths: a whole number, divided once, is the same double that reading the text gives.
+    private static double Sixteenths(double count) => count * 127 / 80;
 
     private static string Fine(double value)
     {

@@ -64,7 +64,7 @@ public sealed class Visit : IAsyncDisposable
         // Asked of the page itself: a wait for navigation that begins just as the address changes waits for ever.
         await Page.WaitForFunctionAsync("() => location.pathname.startsWith('/jobs/')");
         await Page.Locator(".sheet .finished [data-of]").First.WaitForAsync(new() { State = WaitForSelectorState.Attached });
-        await Page.WaitForFunctionAsync("() => document.querySelector('.bar-words')?.textContent?.endsWith('mm')");
+        await Page.WaitForFunctionAsync("() => document.querySelector('.bar-words')?.textContent?.match(/(mm|\")$/)");
     }
 
     /// <summary>Turns to another view of the job by its name in the bar.</summary>

@@ -149,10 +149,17 @@ public sealed class UnitsTests
     }
 
     [Fact]
+    public void Every_size_that_is_offered_is_the_double_its_text_reads_as() => Gen.Double[0, 5000].Holds(length =>
+    {
+        foreach (var size in new[] { Inches.Stock(length), Inches.Up(length), Inches.Down(length), Inches.Nearby(length), Inches.Up(length, 5) })
+            Assert.DoesNotContain(".", Inches.Typed(size), StringComparison.Ordinal);
+    });
+
+    [Fact]
     public void Up_and_down_go_to_the_next_whole_step()
     {
         Assert.Equal((195.0, 194.0), (Units.Millimetres.Up(194.2), Units.Millimetres.Down(194.2)));
-        Assert.Equal((7.6875 * 25.4, 7.625 * 25.4), (Inches.Up(194.2), Inches.Down(194.2)));
+        Assert.Equal((195.2625, 193.675), (Inches.Up(194.2), Inches.Down(194.2)));
         // A length that is whole already stays.
         Assert.Equal((196.85, 196.85), (Inches.Up(196.85), Inches.Down(196.85)));
     }

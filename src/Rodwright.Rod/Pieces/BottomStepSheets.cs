@@ -55,11 +55,6 @@ internal static class BottomStepSheets
         lines.Add(new StrokeMark(slot, Pens.Visible, Layer.Visible, wedges.Id));
         lines.Add(place.Stroke(Footprint.Of(kit.Find("riser-1")), Pens.Outline, Layer.OutlineToCut, "riser-1"));
         lines.Add(place.Stroke(Footprint.Of(kit.Find("tread-1")), Pens.Hidden, Layer.Hidden, "tread-1"));
-        foreach (var (part, outline) in view.Strings)
-        {
-            lines.Add(new FillMark([place.Map(outline)], 0, Layer.Visible, part.Id));
-            lines.Add(place.Stroke(outline, Pens.Visible, Layer.Visible, part.Id));
-        }
         var newel = view.Newels.First(n => n.Part.Id == end.Newel);
         lines.Add(new FillMark([place.Map(newel.Outline)], 0, Layer.Visible, end.Newel));
         lines.Add(place.Stroke(newel.Outline, Pens.Outline, Layer.Visible, end.Newel));

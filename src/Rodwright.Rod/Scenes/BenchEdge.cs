@@ -38,19 +38,21 @@ internal sealed record BenchEdge(PartFace Face, Point2 From, Point2 To, double T
                 var round = part.Cuts.First(c => c.Kind == CutKind.RoundedEdge).Depth;
                 return [.. Edges(face).Where(e => e.Inward.Y > 1 - 1e-9 && Math.Abs(e.From.Y) < Tolerance.Joint).Select(e => e with { Round = round })];
             default:
-                return [.. Edges(face).Where(e => e.Inward.Y < -0.3)];
+                BenchEdge[] upper = [.. Edges(face).Where(e => e.Inward.Y < -0.3)];
+                // A wedge has no long edge, a block none that looks up: the longest straight one there is.
+                return upper.Length > 0 ? [.. upper] : [Edges(face, shortest: 0).MaxBy(e => e.From.DistanceTo(e.To))!];
         }
     }
 
     /// <summary>The edge's surface where the arris begins to be met by it: at the arris itself, or where a round begins.</summary>
     public Point2 At(double station) => From + station * Along + Round * Inward;
 
-    private static IEnumerable<BenchEdge> Edges(PartFace face)
+    private static IEnumerable<BenchEdge> Edges(PartFace face, double shortest = 20)
     {
         for (var i = 0; i < face.Outline.EdgeCount; i++)
         {
             var (a, b, bulge) = face.Outline.Edge(i);
-            if (bulge == 0 && a.DistanceTo(b) > 20) yield return new(face, a, b, face.Thickness);
+            if (bulge == 0 && a.DistanceTo(b) > shortest) yield return new(face, a, b, face.Thickness);
         }
     }
 }

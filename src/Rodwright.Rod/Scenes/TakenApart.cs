@@ -44,9 +44,15 @@ public static class TakenApart
 
     private static bool IsCarrier(Part part) => part.Kind is PartKind.WallString or PartKind.NewelString or PartKind.Newel;
 
-    private static ImmutableArray<Leg> WayOfStep(Part part) => part.Kind is PartKind.Riser or PartKind.TaperedRiser
-        ? [new(-Back * part.FaceSide.Frame.W, 0.4, 0.75)]
-        : [new(Lifted * Vector3.Up, 0.6, 1)];
+    /// <summary>A bent riser comes off forwards, its wedges and then its block upwards after the tread.</summary>
+    private static ImmutableArray<Leg> WayOfStep(Part part) => part.Kind switch
+    {
+        PartKind.Riser or PartKind.TaperedRiser => [new(-Back * part.FaceSide.Frame.W, 0.4, 0.75)],
+        PartKind.BentRiser => [new(-Back * part.FaceSide.Frame.V, 0.4, 0.75)],
+        PartKind.Block => [new(Lifted / 3 * Vector3.Up, 0.6, 1)],
+        PartKind.Wedges => [new(2 * Lifted / 3 * Vector3.Up, 0.6, 1)],
+        _ => [new(Lifted * Vector3.Up, 0.6, 1)],
+    };
 
     /// <summary>Strings and newels that hang together by tenons.</summary>
     private static List<List<Part>> FramesOf(Dictionary<string, Part> carriers, List<Joint> tenons)

@@ -24,7 +24,7 @@ public static class BlankJobs
     private static readonly ImmutableArray<double> MetricGoings = [225, 230, 223, 240, 250, 254, 260, 280];
 
     // 9 to 11 inches by quarters and halves, 10 first: the least the International Residential Code takes.
-    private static readonly ImmutableArray<double> InchGoings = [.. new[] { 10, 10.25, 10.5, 9, 9.5, 11, 11.5 }.Select(i => i * Units.Inch)];
+    private static readonly ImmutableArray<double> InchGoings = [.. new[] { 10, 10.25, 10.5, 9, 9.5, 11, 11.5 }.Select(i => Units.Inches.Stock(i * Units.Inch))];
 
     /// <summary>What a kind of stair is called.</summary>
     public static string Words(BlankKind kind) => kind switch

@@ -55,6 +55,7 @@ internal static class BadInputs
         Spoilt("NaN in quotation marks", "\"width\": 860", "\"width\": \"NaN\"", "RW1016", "width"),
         Spoilt("infinity in quotation marks", "\"width\": 860", "\"width\": \"-Infinity\"", "RW1016", "width"),
         Spoilt("a shape of the bottom step that is not known", "\"going\": 225", "\"going\": 225, \"bottomStep\": { \"shape\": \"curly\" }", "RW1141", "bottomStep.shape"),
+        Spoilt("a newel at the foot that is not known", "\"going\": 225", "\"going\": 225, \"ends\": { \"foot\": \"third\" }", "RW1142", "ends.foot"),
         Spoilt("feet and inches in a job in millimetres", "\"width\": 860", "\"width\": \"2' 10 1/4\"", "RW1150", "width"),
         Spoilt("a unit that is not known", "\"title\"", "\"units\": \"feet\", \"title\"", "RW1151", "units"),
         Spoilt("a number in quotation marks", "\"newel\": 90", "\"newel\": \"90\"", "RW1016", "practice.newel"),

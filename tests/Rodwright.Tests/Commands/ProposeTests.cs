@@ -69,24 +69,6 @@ public sealed class ProposeTests
     }
 
     [Fact]
-    public void The_shops_own_table_is_taken_from_its_folder()
-    {
-        using var line = new CommandLine();
-        Directory.CreateDirectory(line.PathOf("tables"));
-        line.Write("tables/heron.regulation.json", """
-            { "rodwrightRegulation": 1, "id": "own-heron", "title": "Heron Mill, our stairs", "basedOn": "england-2013-private",
-              "clauses": [{ "rule": "going", "clause": "shop 1", "replaces": "1.3, Table 1.1", "least": 250, "most": 300, "source": "what our customers like to walk" }] }
-            """);
-        var survey = line.Write("survey.stair.json", File.ReadAllText(Survey("ferry-house")).Replace("england-2013-private", "own-heron", StringComparison.Ordinal));
-        Assert.Equal(1, CommandLine.Run("propose", survey).Exit);
-        var (exit, text, error) = CommandLine.Run("propose", survey, "--json", "--regulations", line.PathOf("tables"));
-        Assert.Equal((0, ""), (exit, error));
-        using var json = JsonDocument.Parse(text);
-        Assert.All(json.RootElement.GetProperty("proposals").EnumerateArray(), p => Assert.True(p.GetProperty("job").GetProperty("going").GetDouble() >= 250));
-        Assert.Contains("Heron Mill, our stairs", CommandLine.Run("propose", survey, "--regulations", line.PathOf("tables")).Out, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void A_bad_survey_is_refused_with_everything_that_is_wrong()
     {
         using var line = new CommandLine();

@@ -19,7 +19,7 @@ internal static class Remedied
     private static ImmutableArray<double> MetricNewels { get; } = [69, 75, 90, 100, 120, 140, 150];
 
     // 2 3/4, 3, 3 1/4, 3 1/2 (a dressed 4 x 4), 4, 4 1/2, 5 1/2 (a dressed 6 x 6) and 6 inches.
-    private static ImmutableArray<double> InchNewels { get; } = [.. new[] { 2.75, 3, 3.25, 3.5, 4, 4.5, 5.5, 6 }.Select(i => i * Units.Inch)];
+    private static ImmutableArray<double> InchNewels { get; } = [.. new[] { 2.75, 3, 3.25, 3.5, 4, 4.5, 5.5, 6 }.Select(i => Units.Inches.Stock(i * Units.Inch))];
 
     /// <summary>A size of practice, by its field; the first of several that will do.</summary>
     public static Way Size(Units units, string path, string name, params IEnumerable<double> sizes) =>

@@ -1,0 +1,60 @@
+using Microsoft.Playwright;
+using Xunit;
+
+namespace Rodwright.Browser.Tests.Pages;
+
+/// <summary>A job in feet, inches and sixteenths in the pages.</summary>
+[Collection("workshop")]
+public sealed class InchTests(Workshop workshop)
+{
+    [Fact]
+    public async Task A_job_in_inches_is_typed_stepped_explained_and_kept_in_inches()
+    {
+        await using var visit = await Visit.Begin(workshop.Browser, workshop.Bench.Address, name: "Ada");
+        var page = visit.Page;
+        await visit.Sample("Quincy Mill");
+        var going = page.Locator("#f-going");
+        await going.WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        await page.EvaluateAsync("() => document.querySelectorAll('details').forEach(d => d.open = true)");
+        await Assertions.Expect(going).ToHaveValueAsync("10 1/4");
+
+        await going.FillAsync("10-1/2");
+        await going.PressAsync("Enter");
+        await visit.Kept(2);
+        await Assertions.Expect(going).ToHaveValueAsync("10 1/2");
+        await going.PressAsync("ArrowUp");
+        await visit.Kept(3);
+        await Assertions.Expect(going).ToHaveValueAsync("10 9/16");
+
+        await going.FillAsync("10 cubits");
+        await going.PressAsync("Enter");
+        await Assertions.Expect(page.Locator("[data-path='going'] .refusal").First).ToContainTextAsync("no length in feet and inches");
+        // The bar under the board is as long as it says, in inches.
+        Assert.EndsWith("\"", await page.Locator(".bar-words").TextContentAsync(), StringComparison.Ordinal);
+        visit.Quiet();
+    }
+
+    [Fact]
+    public async Task Sheets_are_offered_on_north_american_paper_and_a_new_job_may_be_begun_in_inches()
+    {
+        await using var visit = await Visit.Begin(workshop.Browser, workshop.Bench.Address, name: "Ada");
+        var page = visit.Page;
+        await visit.Sample("Quincy Mill");
+        await visit.ToView("Sheets");
+        await Assertions.Expect(page.Locator(".sheet-choice select").First).ToHaveValueAsync("Tabloid");
+        await page.Locator(".sheets li").First.WaitForAsync();
+        await Assertions.Expect(page.Locator(".sheets")).ToContainTextAsync("Tabloid");
+
+        await visit.ToShelf();
+        await page.ClickAsync("#new-job");
+        await page.FillAsync("#b-title", "Pier loft");
+        await page.GetByText("feet and inches", new() { Exact = true }).First.ClickAsync();
+        await page.FillAsync("#b-height", "8' 10 1/2");
+        await page.FillAsync("#b-width", "38");
+        await page.ClickAsync("#make");
+        await visit.RodReady();
+        await page.EvaluateAsync("() => document.querySelectorAll('details').forEach(d => d.open = true)");
+        await Assertions.Expect(page.Locator("#f-survey-floorToFloor")).ToHaveValueAsync("8' 10 1/2");
+        visit.Quiet();
+    }
+}
