@@ -37,6 +37,7 @@ internal static class ContactProof
         }
         var (upper, lower) = (Math.Min(Top(male), Top(female)), Math.Max(Bottom(male), Bottom(female)));
         var meets = touching * Step > 1 && upper - lower > Tolerance.Joint;
+        // Places are taken on the chords of arcs, which leave them by so much.
         return new(joint.Id, kind, male.Id, female.Id, meets ? gap : double.PositiveInfinity, 0, 0, "", meets && gap <= Tolerance.Joint + Tolerance.Chord);
     }
 

@@ -27,8 +27,8 @@ internal static class BullNose
         }
     }
 
-    /// <summary>Where the riser has its full thickness again: past the spring by the slot and as much thinned riser before it.</summary>
-    private static Point2 Shoulder(StairPlan plan, RoundedEnd end) => end.Spring - 2 * plan.Job.BottomStep.Wedges * end.Out;
+    /// <summary>Where the riser has its full thickness again.</summary>
+    private static Point2 Shoulder(StairPlan plan, RoundedEnd end) => end.Spring - plan.Job.BottomStep.Thinned * end.Out;
 
     private static Path2 BlockOf(StairPlan plan, RoundedEnd end)
     {

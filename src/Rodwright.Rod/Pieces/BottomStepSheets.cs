@@ -95,7 +95,7 @@ internal static class BottomStepSheets
             // Seen on the face, from the foot of the stair: the end on the left of the plan lies on the left.
             var isLeft = end.Out.X < 0;
             var bent = end.Development(-step.Veneer / 2);
-            double[] own = [end.Back - end.Radius, bent, bent + step.Wedges, bent + 2 * step.Wedges];
+            double[] own = [end.Back - end.Radius, bent, bent + step.Thinned - step.Wedges, bent + step.Thinned];
             stops.AddRange(own.Select(s => isLeft ? s : length - s));
             if (isLeft) left = own[^1];
             else right = own[^1];

@@ -21,6 +21,9 @@ public sealed record BottomStep
     /// <summary>How far the block runs on behind the full thickness of the riser, for its screws, mm; default 60 (common practice).</summary>
     public double Lap { get; init; } = 60;
 
+    /// <summary>How far past the spring the riser is thinned, mm: the slot, and as much again before it, so that the wedges draw on straight wood.</summary>
+    public double Thinned => 2 * Wedges;
+
     /// <summary>Thickest layer the block is built up from, mm; default 63 (common practice: two or three layers, grain crossing).</summary>
     public double Layer { get; init; } = 63;
 }

@@ -28,8 +28,8 @@ internal static class RoundedRoom
         }
         var (h, back) = (shape.HalfNewel, job.Going - shape.HalfNewel);
         var radius = step.Radius ?? back;
-        // Past the spring: the slot and as much again of thinned riser, then the lap behind the full thickness, within the stair.
-        var needed = radius - RoundedEnd.Reach(job.Practice) + 2 * step.Wedges + step.Lap + h;
+        // Past the spring the thinned riser, then the lap behind the full thickness, within the stair.
+        var needed = radius - RoundedEnd.Reach(job.Practice) + step.Thinned + step.Lap + h;
         var room = shape.Across / sides;
         if (radius > back + Tolerance.Same)
         {
