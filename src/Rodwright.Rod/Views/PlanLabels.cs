@@ -40,8 +40,9 @@ public static class PlanLabels
         foreach (var (part, _) in view.Strings) Say(part.Mark, place.Map(Beside(view, part)), lettering.Figures, 1, part);
         foreach (var (part, outline) in view.Newels)
         {
-            var side = plan.Units.Print(view.Stair.Job.Practice.Newel);
-            Say($"{part.Mark} {side} × {side}", place.Map(outline.Bounds.Centre), lettering.Words, 1.2 + place.Map(outline.Bounds.Width / 2), part);
+            // A half newel is as thick as its half; the larger side first.
+            var (side, thick) = (Math.Max(outline.Bounds.Width, outline.Bounds.Height), Math.Min(outline.Bounds.Width, outline.Bounds.Height));
+            Say($"{part.Mark} {plan.Units.Print(side)} × {plan.Units.Print(thick)}", place.Map(outline.Bounds.Centre), lettering.Words, 1.2 + place.Map(outline.Bounds.Width / 2), part);
         }
         return marks;
 
