@@ -33,6 +33,24 @@ public enum PartKind
     /// <summary>Built-up block of a rounded bottom step.</summary>
     Block,
 
+    /// <summary>Handrail between newels; its face is its side, seen from the stair.</summary>
+    Handrail,
+
+    /// <summary>Base rail, or capping, that balusters stand in.</summary>
+    BaseRail,
+
+    /// <summary>Square baluster.</summary>
+    Baluster,
+
+    /// <summary>Fillet in a rail's groove between two balusters.</summary>
+    Fillet,
+
+    /// <summary>Cap of a newel.</summary>
+    NewelCap,
+
+    /// <summary>Half newel against a wall on the upper floor, where a landing's balustrade ends.</summary>
+    WallNewel,
+
     /// <summary>Pair of folding wedges that draws the bent riser tight round its block.</summary>
     Wedges,
 }

@@ -20,6 +20,7 @@ public static class FieldGroups
             "layout.sequence[].steps", "layout.sequence[].firstRiser", "layout.sequence[].lastRiser", "layout.sequence[].well", "layout.sequence[].method",
             "layout.sequence[].sharedBefore", "layout.sequence[].sharedAfter", "sides.left", "sides.right", "ends.foot", "ends.head"),
         Under("Bottom step", "bottomStep"),
+        Under("Balustrade", "balustrade"),
         Group("Sizes", "going", "width", "practice.nosing", "practice.margin", "practice.railHeight", "practice.newelAboveRail", "practice.topNewelDrop",
             "practice.pendantNewel", "practice.newelBelowFloor"),
         Group("Timber", "practice.newel", "practice.wallString.thickness", "practice.wallString.width", "practice.newelString.thickness", "practice.newelString.width",
