@@ -16,9 +16,9 @@ internal static class BalustradeMaker
     public static List<Joint> Add(StairPlan plan, BalustradePlan balustrade, IReadOnlyCollection<StringBoard> boards, List<Part> parts, List<Finding> findings)
     {
         var joints = new List<Joint>();
-        var ends = RailEnds.Of(plan, balustrade, findings);
         var open = balustrade.Rails.Where(r => r.Kind != RailKind.Wall).ToList();
         foreach (var rail in open.Where(r => r.Upper == BalustradePlan.WallNewel)) parts.Add(WallNewelMaker.Make(plan, rail));
+        var ends = RailEnds.Of(plan, balustrade, parts, findings);
         for (var i = 0; i < parts.Count; i++)
             if (parts[i].Kind is PartKind.Newel or PartKind.WallNewel) parts[i] = RailMortices.Cut(plan, parts[i], [.. ends.Where(e => e.Newel == parts[i].Id)], findings);
         parts.AddRange(open.Select(r => HandrailMaker.Make(plan, r, [.. ends.Where(e => ReferenceEquals(e.Rail, r))])));

@@ -16,18 +16,8 @@ internal static class RailMortices
     /// <summary>The newel with the joints of its rails added.</summary>
     public static Part Cut(StairPlan plan, Part newel, IReadOnlyCollection<RailEnd> ends, List<Finding> findings)
     {
-        var (practice, clearance) = (plan.Job.Balustrade!, plan.Job.Practice.Tenon.MorticeClearance);
         var foot = newel.FaceSide.Frame.Origin.Z;
-        foreach (var end in ends)
-        {
-            var face = Looking(newel, -end.Points * end.Rail.Centre.Along);
-            var u = newel.Faces[face].Frame.ToLocal(new(end.Rail.Centre.At(end.Shoulder).X, end.Rail.Centre.At(end.Shoulder).Y, foot)).Face.X;
-            var half = practice.Tenon.Thickness / 2;
-            newel = newel with
-            {
-                Cuts = [.. newel.Cuts, new($"mortice-{end.Rail.Id}", CutKind.Mortice, face, Path2.Rectangle(u - half, end.Bottom - foot, u + half, end.Top - foot), end.Length + clearance, end.Joint)],
-            };
-        }
+        foreach (var end in ends) newel = newel with { Cuts = [.. newel.Cuts, Mortice(plan, newel, end)] };
         foreach (var end in ends)
         {
             // From the side away from the stair where that is free, so that it is seen least.
@@ -39,6 +29,16 @@ internal static class RailMortices
             if (free is null) findings.Add(new("RW4104", Severity.Breach, end.Rail.Name, $"its peg meets another joint in {newel.Name}", "a smaller peg, thinner tenons, or a larger newel"));
         }
         return newel;
+    }
+
+    /// <summary>The mortice for a rail's tenon.</summary>
+    public static Cut Mortice(StairPlan plan, Part newel, RailEnd end)
+    {
+        var (foot, half) = (newel.FaceSide.Frame.Origin.Z, plan.Job.Balustrade!.Tenon.Thickness / 2);
+        var face = Looking(newel, -end.Points * end.Rail.Centre.Along);
+        var at = end.Rail.Centre.At(end.Shoulder);
+        var u = newel.Faces[face].Frame.ToLocal(new(at.X, at.Y, foot)).Face.X;
+        return new($"mortice-{end.Rail.Id}", CutKind.Mortice, face, Path2.Rectangle(u - half, end.Bottom - foot, u + half, end.Top - foot), end.Length + plan.Job.Practice.Tenon.MorticeClearance, end.Joint);
     }
 
     private static Cut? Bore(StairPlan plan, Part newel, RailEnd end, Vector2 side, double foot)

@@ -32,9 +32,8 @@ internal static class NewelHeights
     public static double Head(StairPlan plan, NewelSite newel, BalustradePlan? balustrade)
     {
         var practice = plan.Job.Practice;
-        var made = (balustrade?.Rails ?? []).Where(r => r.Lower == newel.Id || r.Upper == newel.Id).Select(r => r.TopAt(r.Centre.Station(newel.Centre))).ToList();
-        if (made.Count > 0) return made.Max() + practice.NewelAboveRail;
-        var highest = plan.Strings.Where(s => !s.IsWall || newel.Role is NewelRole.Turn or NewelRole.Corner)
+        var made = (balustrade?.Rails ?? []).Where(r => r.Lower == newel.Id || r.Upper == newel.Id).Select(r => r.TopAt(r.Centre.Station(newel.Centre)) - practice.RailHeight).ToList();
+        var highest = made.Count > 0 ? made.Max() : plan.Strings.Where(s => !s.IsWall || newel.Role is NewelRole.Turn or NewelRole.Corner)
             .Where(s => s.Lower.Newel == newel.Id || s.Upper.Newel == newel.Id)
             .Select(s => PitchLineAt(plan, s, s.Face.Station(newel.Centre)))
             .DefaultIfEmpty(0).Max();
