@@ -16,7 +16,7 @@ internal static class WallNewelMaker
         {
             Id = BalustradePlan.WallNewel, Name = "half newel of the upper landing", Mark = "HN1", Kind = PartKind.WallNewel, Material = plan.Job.Practice.Timber,
             Blank = new(height, side, side / 2, new(side / 2, 0), new(0, 1), []),
-            Faces = [Face("front", looks, at, side, side / 2), Side("right side", looks.Left), Side("left side", looks.Right)],
+            Faces = [Face("front", looks, at, side, side / 2), Side("right", looks.Left), Side("left", looks.Right)],
         };
 
         PartFace Side(string name, Vector2 way) => Face(name, way, at + side / 4 * rail.Centre.Along + side / 2 * way, side / 2, side);

@@ -13,7 +13,7 @@ public static class PartDxf
     public static DxfDrawing Of(Part part, Kit kit)
     {
         var entities = new List<DxfEntity>();
-        if (part.Kind == PartKind.Newel) Newel(part, entities);
+        if (part.Kind.IsPost()) Newel(part, entities);
         else Board(part, entities);
         entities.AddRange(PartMarking.Of(part, kit));
         return new(entities);

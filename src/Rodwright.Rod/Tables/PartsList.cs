@@ -44,6 +44,9 @@ public static class PartsList
             PartKind.Riser => "risers",
             PartKind.TaperedRiser => "risers, bevelled ends",
             PartKind.NosingPiece => "nosing pieces",
+            PartKind.Baluster => "balusters",
+            PartKind.Fillet => "fillets between balusters",
+            PartKind.NewelCap => "newel caps",
             _ => group.First.Name,
         };
 
@@ -73,6 +76,9 @@ public static class PartsList
             case PartKind.Block:
                 var layers = BlockLayers.Of(stair.Job.BottomStep, part);
                 yield return $"built up of {Number.Print(layers.Count, 0)} layers of {stair.Units.Print(layers.Thickness)}, grain crossing";
+                break;
+            case PartKind.Handrail or PartKind.BaseRail or PartKind.Baluster or PartKind.WallNewel or PartKind.NewelCap:
+                foreach (var remark in RailRemarks.Of(stair, part)) yield return remark;
                 break;
             case PartKind.Wedges:
                 yield return $"fill a slot of {stair.Units.Print(stair.Job.BottomStep.Wedges)}";
