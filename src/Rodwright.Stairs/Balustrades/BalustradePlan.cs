@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rodwright.Geometry;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
+using Rodwright.Stairs.Rules;
 
 namespace Rodwright.Stairs.Balustrades;
 
@@ -47,7 +48,12 @@ public sealed record BalustradePlan(ImmutableArray<RailRun> Rails, double Greate
         return plan.Units.IsInches ? plan.Units.Down(sphere - plan.Units.Step) : sphere - Under;
     }
 
-    private static double? SphereOf(StairPlan plan) => null;
+    private static double? SphereOf(StairPlan plan)
+    {
+        var spheres = plan.Regulation.Clauses.Where(c => (c.Rule == GuardingGapRule.Instance || c.Rule == LandingGapRule.Instance) && c.Limit.Most is not null && c.Except(plan) is null)
+            .Select(c => c.Limit.On(plan, c.Rule.Unit).Most!.Value).ToList();
+        return spheres.Count == 0 ? null : spheres.Min();
+    }
 
     private static IEnumerable<RailRun> Flights(StairPlan plan, Balustrade practice)
     {

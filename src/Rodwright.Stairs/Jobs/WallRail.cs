@@ -9,7 +9,7 @@ public sealed record WallRail
     /// <summary>Its section; default 45 x 45 (common practice).</summary>
     public Section Section { get; init; } = new(45, 45);
 
-    /// <summary>Clear between the rail and the wall string's plane, mm; default 50 (common practice: room for a hand).</summary>
+    /// <summary>Clear between the rail and the wall, mm; default 50 (common practice: room for a hand).</summary>
     public double Clear { get; init; } = 50;
 
     /// <summary>Greatest distance between brackets along the rail, mm; default 900 (common practice).</summary>

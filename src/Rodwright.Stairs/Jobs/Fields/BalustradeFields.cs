@@ -44,7 +44,7 @@ internal static class BalustradeFields
     [
         new ChoiceField<WallRail>("wanted", "wall rails wanted", Wanted, JobCodes.WallRail, "word", "asked: where the regulation asks for a handrail that no open side has", w => Wanted[(int)w.Wanted], (w, v) => w with { Wanted = (WallRailWanted)Wanted.IndexOf(v) }),
         new GroupField<WallRail, Section>("section", "wall rail", "its section, finished", w => w.Section, (w, v) => w with { Section = v }, WallSection),
-        Size<WallRail>("clear", "clear behind the wall rail", 20, 120, "between the rail and the wall string's face plane; room for a hand", w => w.Clear, (w, v) => w with { Clear = v }),
+        Size<WallRail>("clear", "clear behind the wall rail", 20, 120, "between the rail and the wall; room for a hand", w => w.Clear, (w, v) => w with { Clear = v }),
         Size<WallRail>("brackets", "distance of the brackets", 200, 2000, "along the rail, at most", w => w.Brackets, (w, v) => w with { Brackets = v }),
         Size<WallRail>("fromEnd", "first bracket from the end", 0, 600, "along the rail", w => w.FromEnd, (w, v) => w with { FromEnd = v }),
         Size<WallRail>("bracket", "thickness of a bracket", 10, 120, "along the wall", w => w.Bracket, (w, v) => w with { Bracket = v }),
