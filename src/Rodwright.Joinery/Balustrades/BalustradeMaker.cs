@@ -32,6 +32,7 @@ internal static class BalustradeMaker
         var fill = new BalusterMaker(plan, balustrade);
         foreach (var rail in below) fill.Fill(rail.Rail, rail, parts, joints);
         parts.AddRange(Caps(plan, open, [.. parts]));
+        foreach (var rail in balustrade.Rails.Where(r => r.Kind == RailKind.Wall)) WallRailMaker.Add(plan, rail, parts, joints);
         RailFindings.Report(plan, balustrade, findings);
         RailFindings.UnderStrings(plan, open, parts, findings);
         return joints;

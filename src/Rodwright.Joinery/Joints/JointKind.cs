@@ -42,6 +42,9 @@ public enum JointKind
     /// <summary>Newel's head in the recess of its cap.</summary>
     CapOnNewel,
 
+    /// <summary>Bracket under a wall rail, screwed up into it.</summary>
+    BracketToRail,
+
     /// <summary>Tread's (or nosing piece's) underside on the top edge of its riser.</summary>
     TreadOnRiser,
 }

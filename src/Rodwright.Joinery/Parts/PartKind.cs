@@ -51,6 +51,12 @@ public enum PartKind
     /// <summary>Half newel against a wall on the upper floor, where a landing's balustrade ends.</summary>
     WallNewel,
 
+    /// <summary>Handrail on brackets along a wall.</summary>
+    WallRail,
+
+    /// <summary>Bracket under a wall rail: a block from the wall to the rail.</summary>
+    Bracket,
+
     /// <summary>Pair of folding wedges that draws the bent riser tight round its block.</summary>
     Wedges,
 }

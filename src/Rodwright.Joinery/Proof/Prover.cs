@@ -33,6 +33,7 @@ public static class Prover
                 JointKind.RailOnString => RailProof.OnString(j, male, female),
                 JointKind.RailToNewel => RailProof.ToNewel(j, male, female),
                 JointKind.InGroove => RailProof.InGroove(j, male, female),
+                JointKind.BracketToRail => RailProof.BracketToRail(j, male, female),
                 JointKind.CapOnNewel => RailProof.CapOnNewel(j, male, female),
                 JointKind.WedgesInSlot => ContactProof.Prove(j, male, female, "wedged"),
                 _ => MeetingProof.TreadOnRiser(j, steps[j.Male], steps[j.Female]),

@@ -63,6 +63,18 @@ internal static class RailProof
         return new(joint.Id, "in the groove", piece.Id, rail.Id, gap, joint.Depth, reached, "", gap <= Tolerance.Joint && reached >= joint.Depth - Tolerance.Joint);
     }
 
+    /// <summary>A bracket's top on the underside of its rail, within the rail's width.</summary>
+    public static JointProof BracketToRail(Joint joint, Part bracket, Part rail)
+    {
+        var (frame, outline) = (rail.FaceSide.Frame, rail.FaceSide.Outline);
+        var top = bracket.FaceSide.Outline.Vertices.Select(v => frame.ToLocal(bracket.FaceSide.Frame.ToWorld(v.At))).OrderBy(p => outline.DistanceTo(p.Face)).Take(2).ToList();
+        var under = top.Min(p => p.Face.Y) <= outline.Bounds.MaxY && top.TrueForAll(p => !outline.Holds(p.Face + new Vector2(0, -1)));
+        // It must lie under some of the rail's width.
+        var shared = Math.Min(0, top[0].W) - Math.Max(-rail.FaceSide.Thickness, top[0].W - bracket.FaceSide.Thickness);
+        var gap = under && shared > 1 ? top.Max(p => outline.DistanceTo(p.Face)) : double.PositiveInfinity;
+        return new(joint.Id, "screwed up into the rail", bracket.Id, rail.Id, gap, 0, 0, "", gap <= Tolerance.Joint);
+    }
+
     /// <summary>A newel's head in the recess of its cap.</summary>
     public static JointProof CapOnNewel(Joint joint, Part newel, Part cap)
     {

@@ -16,7 +16,7 @@ internal static class FittedApart
     /// <summary>Gives every fitted piece the way of what holds it, and lifts it.</summary>
     public static void Follow(Kit kit, Dictionary<string, ImmutableArray<Leg>> ways)
     {
-        foreach (var part in kit.Parts.Where(p => p.Kind is PartKind.BaseRail or PartKind.Baluster or PartKind.Fillet or PartKind.NewelCap))
+        foreach (var part in kit.Parts.Where(p => p.Kind.IsFitted() && p.Kind is not (PartKind.Handrail or PartKind.WallNewel)))
         {
             var held = HeldBy(kit, part);
             ways[part.Id] = [.. held is null ? [] : ways[held.Id].Where(l => l.From < 0.7), new(LayerOf(part, held) * Layer * Vector3.Up, 0.7, 1)];
@@ -42,7 +42,8 @@ internal static class FittedApart
     {
         PartKind.BaseRail => 1,
         PartKind.Fillet => held?.Kind == PartKind.Handrail ? 4 : 2,
-        PartKind.Baluster => 3,
+        PartKind.Baluster or PartKind.Bracket => 3,
+        PartKind.WallRail => 5,
         _ => 6,
     };
 }

@@ -47,6 +47,7 @@ public static class PartsList
             PartKind.Baluster => "balusters",
             PartKind.Fillet => "fillets between balusters",
             PartKind.NewelCap => "newel caps",
+            PartKind.Bracket => "brackets of wall rails",
             _ => group.First.Name,
         };
 
@@ -77,7 +78,7 @@ public static class PartsList
                 var layers = BlockLayers.Of(stair.Job.BottomStep, part);
                 yield return $"built up of {Number.Print(layers.Count, 0)} layers of {stair.Units.Print(layers.Thickness)}, grain crossing";
                 break;
-            case PartKind.Handrail or PartKind.BaseRail or PartKind.Baluster or PartKind.WallNewel or PartKind.NewelCap:
+            case PartKind.Handrail or PartKind.WallRail or PartKind.BaseRail or PartKind.Baluster or PartKind.WallNewel or PartKind.NewelCap:
                 foreach (var remark in RailRemarks.Of(stair, part)) yield return remark;
                 break;
             case PartKind.Wedges:

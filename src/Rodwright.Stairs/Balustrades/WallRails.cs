@@ -11,7 +11,7 @@ namespace Rodwright.Stairs.Balustrades;
 /// </summary>
 internal static class WallRails
 {
-    // Kept clear of the other wall's rail at a corner, mm (common practice).
+    // Kept clear of the other wall's rail at a corner, and of a newel, mm (common practice).
     private const double AtCorner = 20;
 
     // A piece shorter than this is left out, mm.
@@ -58,25 +58,18 @@ internal static class WallRails
     private static IEnumerable<((RailLine Line, List<(int Riser, Point2 At)> Nosings) Piece, double From, double To)> Pieces(StairPlan plan, Balustrade practice, StringSite site)
     {
         var room = practice.WallRail.Clear + practice.WallRail.Section.Width - site.Thickness + AtCorner;
-        var low = site.Reach.From + (site.Lower.Kind == StringEndKind.CornerLetIn ? room : double.NegativeInfinity);
-        var high = site.Reach.To - (site.Upper.Kind == StringEndKind.CornerThrough ? room : double.NegativeInfinity);
+        var low = site.Reach.From + site.Lower.Kind switch { StringEndKind.CornerLetIn => room, StringEndKind.Newel => AtCorner, _ => double.NegativeInfinity };
+        var high = site.Reach.To - site.Upper.Kind switch { StringEndKind.CornerThrough => room, StringEndKind.Newel => AtCorner, _ => double.NegativeInfinity };
         var nosings = NosingsAlong.Of(plan, site).Where(n => n.Riser > 0).ToList();
         if (nosings.Count < 2) yield break;
         var pieces = new List<(RailLine Line, List<(int Riser, Point2 At)> Nosings)>();
-        for (var i = 0; i < nosings.Count;)
+        // Neighbouring pieces share a nosing: there they meet, or nearly so.
+        for (var i = 0; i < nosings.Count - 1;)
         {
-            var (n, line) = (1, Over(i, 1));
-            // As far as one straight piece follows.
-            while (i + n < nosings.Count && Over(i, n + 1) is var longer && (n < 2 || longer.Excess <= practice.Follow)) (n, line) = (n + 1, longer);
+            var (n, line) = (2, Over(i, 2));
+            while (i + n < nosings.Count && Over(i, n + 1) is var longer && longer.Excess <= practice.Follow) (n, line) = (n + 1, longer);
             pieces.Add((line, nosings.GetRange(i, n)));
-            i += n;
-        }
-        // A nosing left over by itself goes with the piece before it.
-        if (pieces.Count > 1 && pieces[^1].Nosings.Count == 1)
-        {
-            var (count, last) = (pieces[^2].Nosings.Count + 1, pieces.Count - 2);
-            pieces[last] = (Over(nosings.Count - count, count), nosings.GetRange(nosings.Count - count, count));
-            pieces.RemoveAt(pieces.Count - 1);
+            i += n - 1;
         }
         var from = Math.Max(low, nosings[0].At.X);
         for (var i = 0; i < pieces.Count; i++)
@@ -89,11 +82,10 @@ internal static class WallRails
         RailLine Over(int first, int count) => RailLine.Over([.. nosings.GetRange(first, count).Select(n => n.At)], plan.Job.Practice.RailHeight, plan.Rise / plan.Going, 1);
     }
 
-    /// <summary>Where two pieces' tops cross, between the last nosing of one and the first of the next; half-way where they do not.</summary>
+    /// <summary>Where two pieces' tops cross, no further from the nosing they share than the next one each way; at that nosing where they do not.</summary>
     private static double Meets((RailLine Line, List<(int Riser, Point2 At)> Nosings) a, (RailLine Line, List<(int Riser, Point2 At)> Nosings) b)
     {
-        var (from, to) = (a.Nosings[^1].At.X, b.Nosings[0].At.X);
         var crossing = (b.Line.Level - a.Line.Level) / (a.Line.Slope - b.Line.Slope);
-        return crossing >= from && crossing <= to ? crossing : (from + to) / 2;
+        return crossing > a.Nosings[^2].At.X && crossing < b.Nosings[1].At.X ? crossing : a.Nosings[^1].At.X;
     }
 }

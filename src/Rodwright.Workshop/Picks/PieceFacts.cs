@@ -15,6 +15,8 @@ internal static class PieceFacts
         PartKind.Fillet => "fillet in a groove",
         PartKind.NewelCap => "newel cap",
         PartKind.WallNewel => "half newel on a wall",
+        PartKind.WallRail => "wall rail",
+        PartKind.Bracket => "bracket",
         PartKind.BentRiser => "bent riser",
         PartKind.Block => "built-up block",
         PartKind.Wedges => "folding wedges",
@@ -29,7 +31,7 @@ internal static class PieceFacts
         yield return bench.Mm("width", part.Blank.Width, finished);
         yield return bench.Mm("thickness", part.Blank.Thickness, finished);
         if (bench.Kit.Parts.Count(p => p.Mark == part.Mark) is > 1 and var count) yield return Facts.Count("pieces with this mark", count, Why.Rule("equal pieces share a mark"));
-        if (part.Kind == PartKind.Handrail && BalustradePlan.Of(bench.Plan)?.Rails.FirstOrDefault(r => r.Id == part.Id) is { } rail)
+        if (part.Kind is PartKind.Handrail or PartKind.WallRail && BalustradePlan.Of(bench.Plan)?.Rails.FirstOrDefault(r => r.Id == part.Id) is { } rail)
         {
             yield return Facts.Degrees("pitch", rail.Pitch.Degrees, Why.Rule("parallel to the margin line of its string where it can be"));
             if (rail.Kind == RailKind.Landing) yield return bench.Mm("top, above its floor", rail.TopAt(rail.From) - rail.Floor, Why.Field("balustrade.landingHeight"), "balustrade.landingHeight");

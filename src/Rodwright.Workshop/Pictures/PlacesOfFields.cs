@@ -30,6 +30,7 @@ internal static class PlacesOfFields
         ("balustrade.baseRail", Parts(PartKind.BaseRail)),
         ("balustrade.baluster", Parts(PartKind.Baluster)),
         ("balustrade.gap", Parts(PartKind.Baluster)),
+        ("balustrade.wallRail", Parts(PartKind.WallRail, PartKind.Bracket)),
         ("balustrade.cap", Parts(PartKind.NewelCap)),
         ("balustrade", Parts(PartKind.Handrail, PartKind.BaseRail)),
         ("practice.wallString", Parts(PartKind.WallString)),

@@ -206,4 +206,36 @@ public class BalustradeTests
         }, iter: 200);
         Assert.InRange(proved, 30, 200);
     }
+
+    /// <summary>On every wall, whatever is asked for: pieces as long as one straight rail follows the nosings, on brackets no further apart than 900 along the rail.</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Wall_rails_stand_above_the_nosings_on_brackets(string name)
+    {
+        var stair = With(Samples.Job(name), new() { WallRail = new() { Wanted = WallRailWanted.Always } });
+        AssertProved(stair);
+        foreach (var rail in BalustradePlan.Of(stair.Kit.Plan)!.Rails.Where(r => r.Kind == RailKind.Wall))
+        {
+            var wanted = stair.Job.Practice.RailHeight;
+            Assert.All(rail.Heights, h => Assert.InRange(h.Above, wanted - 1e-6, wanted + 25 + 1e-6));
+            var part = stair.Kit.Find(rail.Id);
+            Assert.Equal(1, PartSolid.Of(part).Volume / (rail.Clear * part.Blank.Width / rail.Pitch.Cosine * part.Blank.Thickness), 1e-9);
+            var brackets = stair.Kit.Joints.Where(j => j.Female == rail.Id).Select(j => stair.Kit.Find(j.Male)).ToList();
+            Assert.True(brackets.Count >= 2);
+            var middles = brackets.Select(b => Math.Abs(b.FaceSide.Outline.Bounds.Centre.X)).Order().ToList();
+            Assert.All(middles.Zip(middles.Skip(1)), m => Assert.True((m.Second - m.First) / rail.Pitch.Cosine <= 900 + 1e-6));
+        }
+    }
+
+    /// <summary>England asks for one side below 1 m and both from 1 m on; an 1100 wide flight with one open side gets a rail on its wall.</summary>
+    [Theory]
+    [InlineData(860, 0)]
+    [InlineData(1100, 1)]
+    public void A_wall_rail_is_made_where_the_regulation_asks_for_a_second_side(double width, int rails)
+    {
+        var stair = With(Samples.Job("straight-flight") with { Regulation = "england-2013-private", Width = width });
+        Assert.Equal(rails, stair.Kit.Parts.Count(p => p.Kind == PartKind.WallRail));
+        Assert.DoesNotContain(stair.Findings, f => f.Code is "RW3040" or "RW3041" or "RW3043" or "RW3045");
+        AssertProved(stair);
+    }
 }
