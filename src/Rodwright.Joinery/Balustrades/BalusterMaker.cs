@@ -9,7 +9,7 @@ namespace Rodwright.Joinery.Balustrades;
 /// <summary>Balusters between a base rail and a handrail, and the fillets between them in both grooves. Every piece is a part in its place; equal ones share a mark.</summary>
 internal sealed class BalusterMaker(StairPlan plan, BalustradePlan balustrade)
 {
-    private readonly Marks balusters = new("BA"), fillets = new("FL");
+    private readonly ShapeMarks balusters = new("BA"), fillets = new("FL");
     private int balusterCount, filletCount;
 
     /// <summary>The parts, and their joints with the two rails.</summary>
@@ -43,7 +43,7 @@ internal sealed class BalusterMaker(StairPlan plan, BalustradePlan balustrade)
             }
         }
 
-        Part Piece(Path2 outline, PartKind kind, string name, int number, Marks marks, Vector2 grain)
+        Part Piece(Path2 outline, PartKind kind, string name, int number, ShapeMarks marks, Vector2 grain)
         {
             var blank = upright.Around(outline, grain, practice.Baluster);
             var face = upright.On(outline);
@@ -53,26 +53,5 @@ internal sealed class BalusterMaker(StairPlan plan, BalustradePlan balustrade)
                 Blank = blank, Faces = [new("face side", upright.Frame(practice.Baluster), face, practice.Baluster)],
             };
         }
-    }
-
-    /// <summary>Marks of pieces: one for each shape.</summary>
-    private sealed class Marks(string letters)
-    {
-        private readonly List<(Path2 Outline, Blank Blank)> shapes = [];
-
-        public string Of(Path2 outline, Blank blank)
-        {
-            var i = shapes.FindIndex(s => IsSame(s, (outline, blank)));
-            if (i < 0)
-            {
-                i = shapes.Count;
-                shapes.Add((outline, blank));
-            }
-            return letters + Number.Print(i + 1, 0);
-        }
-
-        private static bool IsSame((Path2 Outline, Blank Blank) a, (Path2 Outline, Blank Blank) b) =>
-            a.Outline.Vertices.Length == b.Outline.Vertices.Length && a.Outline.Vertices.Zip(b.Outline.Vertices).All(v =>
-                (v.First.At - a.Blank.Corner - (v.Second.At - b.Blank.Corner)).Length < Tolerance.Joint && Math.Abs(v.First.Bulge - v.Second.Bulge) < 1e-6);
     }
 }

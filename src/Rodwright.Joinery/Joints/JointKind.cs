@@ -45,6 +45,15 @@ public enum JointKind
     /// <summary>Bracket under a wall rail, screwed up into it.</summary>
     BracketToRail,
 
+    /// <summary>Wedge driven home in its housing.</summary>
+    WedgeDriven,
+
+    /// <summary>Glue block rubbed against a tread or a riser.</summary>
+    Rubbed,
+
+    /// <summary>Peg in its bore.</summary>
+    PegInBore,
+
     /// <summary>Tread's (or nosing piece's) underside on the top edge of its riser.</summary>
     TreadOnRiser,
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Rodwright.Joinery.Balustrades;
 using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Newels;
+using Rodwright.Joinery.SmallParts;
 using Rodwright.Joinery.Steps;
 using Rodwright.Joinery.Strings;
 using Rodwright.Stairs.Balustrades;
@@ -31,7 +32,8 @@ public static class Joiner
         parts.AddRange(sections.NosingPieces.Values.OrderBy(t => t.Step).Select(t => TreadMaker.NosingPiece(plan, t)));
         if (!plan.RoundedEnds.IsEmpty) parts.AddRange(BullNose.Make(plan, sections.Risers[1], reaches));
         parts.AddRange(sections.Risers.Values.Where(r => r.Step > 1 || plan.RoundedEnds.IsEmpty).OrderBy(r => r.Step).Select(r => RiserMaker.Make(plan, r, findings, reaches)));
-        var rails = balustrade is null ? [] : BalustradeMaker.Add(plan, balustrade, strings, parts, findings);
+        List<Joint> rails = balustrade is null ? [] : BalustradeMaker.Add(plan, balustrade, strings, parts, findings);
+        if (plan.Job.SmallParts is not null) rails.AddRange(SmallPartMaker.Add(plan, strings, parts));
         var kit = new Kit(plan, [.. parts], [.. JointList.Of(plan, parts, reaches), .. rails], strings, [.. findings]);
         return plan.Job.IsRightHanded ? kit.Mirrored() : kit;
     }

@@ -57,6 +57,15 @@ public enum PartKind
     /// <summary>Bracket under a wall rail: a block from the wall to the rail.</summary>
     Bracket,
 
+    /// <summary>Wedge driven under a tread or behind a riser, seen on the string's face.</summary>
+    Wedge,
+
+    /// <summary>Glue block rubbed into the corner of tread and riser, seen from its end.</summary>
+    GlueBlock,
+
+    /// <summary>Draw-bore peg, seen from its end.</summary>
+    Peg,
+
     /// <summary>Pair of folding wedges that draws the bent riser tight round its block.</summary>
     Wedges,
 }

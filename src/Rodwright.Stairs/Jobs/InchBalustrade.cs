@@ -15,6 +15,9 @@ internal static class InchBalustrade
         WallRail = new() { Section = new(In(1.75), In(1.75)), Clear = In(2), Brackets = In(36), FromEnd = In(6), Bracket = In(1.75) },
     };
 
+    /// <summary>Wedges, glue blocks and pegs likewise.</summary>
+    public static SmallParts SmallParts { get; } = new() { WedgeClear = In(0.0625), BlockSide = In(1.5), BlockLength = In(3) };
+
     // Whole sixteenths: the same double that reading the text gives.
     private static double In(double inches) => 16 * inches * 127 / 80;
 }

@@ -38,6 +38,9 @@ public sealed record Job
     /// <summary>The balustrade of open sides; null where none is made.</summary>
     public Balustrade? Balustrade { get; init; }
 
+    /// <summary>Wedges, glue blocks and pegs as pieces; null where they are not listed.</summary>
+    public SmallParts? SmallParts { get; init; }
+
     /// <summary>1 for a stair; less for a teaching model: regulation limits are multiplied by it, timber is not.</summary>
     public double ModelScale { get; init; } = 1;
 

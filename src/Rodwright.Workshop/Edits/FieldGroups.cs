@@ -21,6 +21,7 @@ public static class FieldGroups
             "layout.sequence[].sharedBefore", "layout.sequence[].sharedAfter", "sides.left", "sides.right", "ends.foot", "ends.head"),
         Under("Bottom step", "bottomStep"),
         Under("Balustrade", "balustrade"),
+        Under("Wedges, blocks and pegs", "smallParts"),
         Group("Sizes", "going", "width", "practice.nosing", "practice.margin", "practice.railHeight", "practice.newelAboveRail", "practice.topNewelDrop",
             "practice.pendantNewel", "practice.newelBelowFloor"),
         Group("Timber", "practice.newel", "practice.wallString.thickness", "practice.wallString.width", "practice.newelString.thickness", "practice.newelString.width",

@@ -52,6 +52,8 @@ public static class JobFields
         new GroupField<Job, BottomStep>("bottomStep", "bottom step", "how it ends at an open side", j => j.BottomStep, (j, v) => j with { BottomStep = v }, BottomStepFields.All),
         new MaybeGroupField<Job, Balustrade>("balustrade", "balustrade", "left out, none is made; {} makes one of the usual sizes", j => j.Balustrade, (j, v) => j with { Balustrade = v },
             j => j.Units.IsInches ? InchBalustrade.Usual : new(), BalustradeFields.All),
+        new MaybeGroupField<Job, SmallParts>("smallParts", "wedges, glue blocks and pegs", "left out, they are not made as pieces; {} makes the usual ones", j => j.SmallParts, (j, v) => j with { SmallParts = v },
+            j => j.Units.IsInches ? InchBalustrade.SmallParts : new(), SmallPartsFields.All),
         new NumberField<Job>("modelScale", "scale of a teaching model", new(0.1, 1, ""), "1 for a stair; limits of the regulation are multiplied by it, timber is not", j => j.ModelScale, (j, v) => j with { ModelScale = v }),
         new GroupField<Job, Practice>("practice", "the shop's sizes and habits", "every one has a default of common practice", j => j.Practice, (j, v) => j with { Practice = v }, PracticeFields.All),
         new MaybeGroupField<Job, Wishes>("wishes", "wishes", "what a stair is chosen by; a stair that is set out takes no notice of them", j => j.Wishes, (j, v) => j with { Wishes = v }, _ => new(), WishesFields.All),
