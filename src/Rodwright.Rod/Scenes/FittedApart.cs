@@ -13,15 +13,32 @@ internal static class FittedApart
     /// <summary>How far each layer is lifted off the one below it: clear of the grooves, mm.</summary>
     private const double Layer = 65;
 
+    /// <summary>How far glue blocks drop: clear of the risers they stand behind, mm.</summary>
+    private const double Dropped = 260;
+
     /// <summary>Gives every fitted piece the way of what holds it, and lifts it.</summary>
     public static void Follow(Kit kit, Dictionary<string, ImmutableArray<Leg>> ways)
     {
-        foreach (var part in kit.Parts.Where(p => p.Kind.IsFitted() && p.Kind is not (PartKind.Handrail or PartKind.WallNewel)))
+        foreach (var part in kit.Parts.Where(p => p.Kind.IsFitted() && p.Kind is not (PartKind.Handrail or PartKind.WallNewel or PartKind.Wedge or PartKind.GlueBlock or PartKind.Peg)))
         {
             var held = HeldBy(kit, part);
             ways[part.Id] = [.. held is null ? [] : ways[held.Id].Where(l => l.From < 0.7), new(LayerOf(part, held) * Layer * Vector3.Up, 0.7, 1)];
         }
+        foreach (var small in kit.Parts.Where(p => p.Kind is PartKind.Wedge or PartKind.GlueBlock or PartKind.Peg)) ways[small.Id] = Small(kit, small, ways);
         foreach (var rail in kit.Parts.Where(p => p.Kind == PartKind.Handrail)) ways[rail.Id] = [.. ways[rail.Id], new(5 * Layer * Vector3.Up, 0.7, 1)];
+    }
+
+    /// <summary>Pegs are drawn first; wedges stay in their strings until those are off the steps; blocks drop away below.</summary>
+    private static ImmutableArray<Leg> Small(Kit kit, Part part, Dictionary<string, ImmutableArray<Leg>> ways)
+    {
+        var joint = kit.Joints.First(j => j.Male == part.Id);
+        return part.Kind switch
+        {
+            PartKind.Peg => [new((joint.Depth + Layer) * part.FaceSide.Frame.W, 0, 0.3), .. ways[joint.Female]],
+            PartKind.Wedge => [.. ways[joint.Female], new((joint.Depth + Layer) * part.FaceSide.Frame.W, 0.7, 1)],
+            // Off the steps with the rest of its own where the strings stand.
+            _ => [.. ways[joint.Female].Where(l => l.From == 0), new(-Dropped * Vector3.Up, 0, 0.35)],
+        };
     }
 
     /// <summary>A base rail by its string, or by the newel it butts against; a baluster by its base rail; a cap by its newel.</summary>
