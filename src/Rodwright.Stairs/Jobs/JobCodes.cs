@@ -303,6 +303,12 @@ public static class JobCodes
     /// <summary>A word for where wall rails are wanted that is not known.</summary>
     public const string WallRail = "RW1145";
 
+    /// <summary>A joint at the corner of the wall strings that is not known.</summary>
+    public const string CornerJoint = "RW1146";
+
+    /// <summary>A tongue as thick as its string.</summary>
+    public const string CornerTongue = "RW1079";
+
     /// <summary>Balusters wider than the rail or base rail they stand in.</summary>
     public const string BalusterWide = "RW1073";
 

@@ -14,6 +14,9 @@ public sealed class GuardingHeightRule : Rule
     public static GuardingHeightRule Instance { get; } = new();
 
     /// <inheritdoc/>
+    internal override bool MayBeUnlimited => true;
+
+    /// <inheritdoc/>
     public override string Nothing => "no balustrade is set out on an open side: check height and gaps by hand";
 
     /// <inheritdoc/>

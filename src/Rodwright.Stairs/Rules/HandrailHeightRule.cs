@@ -16,6 +16,9 @@ public sealed class HandrailHeightRule : Rule
     public static HandrailHeightRule Instance { get; } = new();
 
     /// <inheritdoc/>
+    internal override bool MayBeUnlimited => true;
+
+    /// <inheritdoc/>
     public override string Nothing => "no handrail is set out (balustrade): check sides and height by hand";
 
     /// <inheritdoc/>

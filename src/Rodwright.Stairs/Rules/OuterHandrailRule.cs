@@ -15,6 +15,9 @@ public sealed class OuterHandrailRule : Rule
     public static OuterHandrailRule Instance { get; } = new();
 
     /// <inheritdoc/>
+    internal override bool MayBeUnlimited => true;
+
+    /// <inheritdoc/>
     public override string Nothing => "no handrail is set out beside tapered steps: where there are any, put one on their outer side";
 
     /// <inheritdoc/>
