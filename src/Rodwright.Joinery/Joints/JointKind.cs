@@ -54,6 +54,15 @@ public enum JointKind
     /// <summary>Peg in its bore.</summary>
     PegInBore,
 
+    /// <summary>Bracket against the side of its carriage.</summary>
+    BracketToCarriage,
+
+    /// <summary>Tread's underside on a bracket's top.</summary>
+    BracketUnderTread,
+
+    /// <summary>Riser's lower edge on the carriage.</summary>
+    CarriageUnderRiser,
+
     /// <summary>Tread's (or nosing piece's) underside on the top edge of its riser.</summary>
     TreadOnRiser,
 }

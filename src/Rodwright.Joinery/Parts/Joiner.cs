@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rodwright.Joinery.Balustrades;
+using Rodwright.Joinery.Carriages;
 using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Newels;
 using Rodwright.Joinery.SmallParts;
@@ -33,6 +34,7 @@ public static class Joiner
         if (!plan.RoundedEnds.IsEmpty) parts.AddRange(BullNose.Make(plan, sections.Risers[1], reaches));
         parts.AddRange(sections.Risers.Values.Where(r => r.Step > 1 || plan.RoundedEnds.IsEmpty).OrderBy(r => r.Step).Select(r => RiserMaker.Make(plan, r, findings, reaches)));
         List<Joint> rails = balustrade is null ? [] : BalustradeMaker.Add(plan, balustrade, strings, parts, findings);
+        if (plan.Job.Carriage is not null) rails.AddRange(CarriageMaker.Add(plan, parts));
         if (plan.Job.SmallParts is not null) rails.AddRange(SmallPartMaker.Add(plan, strings, parts));
         var kit = new Kit(plan, [.. parts], [.. JointList.Of(plan, parts, reaches), .. rails], strings, [.. findings]);
         return plan.Job.IsRightHanded ? kit.Mirrored() : kit;

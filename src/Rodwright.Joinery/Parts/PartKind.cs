@@ -66,6 +66,12 @@ public enum PartKind
     /// <summary>Draw-bore peg, seen from its end.</summary>
     Peg,
 
+    /// <summary>Rough string under a wide flight, seen from its side.</summary>
+    Carriage,
+
+    /// <summary>Bracket on the side of a carriage, tight under a tread.</summary>
+    CarriageBracket,
+
     /// <summary>Pair of folding wedges that draws the bent riser tight round its block.</summary>
     Wedges,
 }

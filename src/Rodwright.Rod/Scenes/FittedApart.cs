@@ -19,11 +19,14 @@ internal static class FittedApart
     /// <summary>Gives every fitted piece the way of what holds it, and lifts it.</summary>
     public static void Follow(Kit kit, Dictionary<string, ImmutableArray<Leg>> ways)
     {
-        foreach (var part in kit.Parts.Where(p => p.Kind.IsFitted() && p.Kind is not (PartKind.Handrail or PartKind.WallNewel or PartKind.Wedge or PartKind.GlueBlock or PartKind.Peg)))
+        foreach (var part in kit.Parts.Where(p => p.Kind.IsFitted() && p.Kind is not (PartKind.Handrail or PartKind.WallNewel or PartKind.Wedge or PartKind.GlueBlock or PartKind.Peg or PartKind.Carriage or PartKind.CarriageBracket)))
         {
             var held = HeldBy(kit, part);
             ways[part.Id] = [.. held is null ? [] : ways[held.Id].Where(l => l.From < 0.7), new(LayerOf(part, held) * Layer * Vector3.Up, 0.7, 1)];
         }
+        // A carriage comes away below, and its brackets off its side.
+        foreach (var carriage in kit.Parts.Where(p => p.Kind is PartKind.Carriage or PartKind.CarriageBracket))
+            ways[carriage.Id] = carriage.Kind == PartKind.Carriage ? [new(-Dropped * Vector3.Up, 0, 0.35)] : [new(-Dropped * Vector3.Up, 0, 0.35), new(2 * Layer * carriage.FaceSide.Frame.W, 0.4, 0.7)];
         foreach (var small in kit.Parts.Where(p => p.Kind is PartKind.Wedge or PartKind.GlueBlock or PartKind.Peg)) ways[small.Id] = Small(kit, small, ways);
         foreach (var rail in kit.Parts.Where(p => p.Kind == PartKind.Handrail)) ways[rail.Id] = [.. ways[rail.Id], new(5 * Layer * Vector3.Up, 0.7, 1)];
     }

@@ -50,6 +50,7 @@ public static class PartsList
             PartKind.Bracket => "brackets of wall rails",
             PartKind.Wedge when group.First.Mark[0] == 'T' => "wedges of treads",
             PartKind.Wedge => "wedges of risers",
+            PartKind.CarriageBracket => "brackets of carriages",
             PartKind.GlueBlock => "glue blocks",
             PartKind.Peg => "pegs",
             _ => group.First.Name,
@@ -82,7 +83,7 @@ public static class PartsList
                 var layers = BlockLayers.Of(stair.Job.BottomStep, part);
                 yield return $"built up of {Number.Print(layers.Count, 0)} layers of {stair.Units.Print(layers.Thickness)}, grain crossing";
                 break;
-            case PartKind.Handrail or PartKind.WallRail or PartKind.BaseRail or PartKind.Baluster or PartKind.WallNewel or PartKind.NewelCap:
+            case PartKind.Handrail or PartKind.Carriage or PartKind.WallRail or PartKind.BaseRail or PartKind.Baluster or PartKind.WallNewel or PartKind.NewelCap:
                 foreach (var remark in RailRemarks.Of(stair, part)) yield return remark;
                 break;
             case PartKind.Wedge:

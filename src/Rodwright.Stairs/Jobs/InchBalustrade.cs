@@ -18,6 +18,9 @@ internal static class InchBalustrade
     /// <summary>Wedges, glue blocks and pegs likewise.</summary>
     public static SmallParts SmallParts { get; } = new() { WedgeClear = In(0.0625), BlockSide = In(1.5), BlockLength = In(3) };
 
+    /// <summary>Carriages of two-by-fours.</summary>
+    public static Carriage Carriage { get; } = new() { Over = In(36), Section = new(In(1.5), In(3.5)), Bracket = In(0.75) };
+
     // Whole sixteenths: the same double that reading the text gives.
     private static double In(double inches) => 16 * inches * 127 / 80;
 }

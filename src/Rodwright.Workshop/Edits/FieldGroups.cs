@@ -22,6 +22,7 @@ public static class FieldGroups
         Under("Bottom step", "bottomStep"),
         Under("Balustrade", "balustrade"),
         Under("Wedges, blocks and pegs", "smallParts"),
+        Under("Carriages", "carriage"),
         Group("Sizes", "going", "width", "practice.nosing", "practice.margin", "practice.railHeight", "practice.newelAboveRail", "practice.topNewelDrop",
             "practice.pendantNewel", "practice.newelBelowFloor"),
         Group("Timber", "practice.newel", "practice.wallString.thickness", "practice.wallString.width", "practice.newelString.thickness", "practice.newelString.width",

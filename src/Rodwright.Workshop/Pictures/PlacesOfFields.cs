@@ -33,6 +33,8 @@ internal static class PlacesOfFields
         ("balustrade.wallRail", Parts(PartKind.WallRail, PartKind.Bracket)),
         ("balustrade.cap", Parts(PartKind.NewelCap)),
         ("balustrade", Parts(PartKind.Handrail, PartKind.BaseRail)),
+        ("carriage.bracket", Parts(PartKind.CarriageBracket)),
+        ("carriage", Parts(PartKind.Carriage)),
         ("smallParts.block", Parts(PartKind.GlueBlock)),
         ("smallParts.wedge", Parts(PartKind.Wedge)),
         ("smallParts", Parts(PartKind.Wedge, PartKind.GlueBlock, PartKind.Peg)),
