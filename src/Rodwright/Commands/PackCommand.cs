@@ -1,11 +1,8 @@
 using System.CommandLine;
 using System.Text;
 using Rodwright.Drawings.Formats;
-using Rodwright.Drawings.Paper;
-using Rodwright.Geometry;
 using Rodwright.Output;
 using Rodwright.Rod;
-using Rodwright.Rod.Board;
 using Rodwright.Rod.Packs;
 using Rodwright.Stairs.Jobs;
 
@@ -24,27 +21,16 @@ internal static class PackCommand
         var revision = new Option<string>("--revision") { Description = "Revision for the title blocks", DefaultValueFactory = _ => "A" };
         var booklet = new Option<bool>("--booklet") { Description = "Add the step-by-step booklet for setting the rod out by hand" };
         var model = new Option<bool>("--model") { Description = "Add the solid model, each piece by name: stair.glb, stair.step and stair.ifc" };
-        scale.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<string?>() is { } text && !Scale.TryParse(text, out _, out var reason)) result.AddError("--scale: " + reason);
-        });
-        paper.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<string?>() is not { } text) return;
-            if (PaperStock.TryParse(text, out var stock, out var reason)) reason = TooSmall(stock);
-            if (reason.Length > 0) result.AddError("--paper: " + reason);
-        });
+        PrintOptions.Validate(paper, scale);
         var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet, model, regulations };
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job)!;
             if (JobArgument.SetOut(path, parsed.GetValue(regulations), around) is not { } stair) return Exit.Errors;
-            PaperStock.TryParse(parsed.GetValue(paper) ?? PaperFit.Default(stair.Units).Name, out var stock, out _);
-            Scale? wanted = parsed.GetValue(scale) is { } text && Scale.TryParse(text, out var read, out _) ? read : null;
             var today = DateOnly.FromDateTime(around.Time.GetLocalNow().DateTime);
             var progress = new Progress(around);
             progress.Report("proving");
-            var rod = new RodJob(stair, stair.Prove(), new RodStyle(stock, wanted, today.ToString("O", null), parsed.GetValue(revision)!));
+            var rod = new RodJob(stair, stair.Prove(), PrintOptions.Style(parsed.GetValue(paper), parsed.GetValue(scale), stair.Units) with { Date = today.ToString("O", null), Revision = parsed.GetValue(revision)! });
             var pack = Pack.Draw(rod, progress, parsed.GetValue(booklet));
             List<WrittenFile> others =
             [
@@ -75,9 +61,6 @@ internal static class PackCommand
         });
         return command;
     }
-
-    private static string TooSmall(PaperStock stock) => Math.Min(stock.Width, stock.Height ?? stock.Width) < TileGrid.LeastSide
-        ? $"{stock.Name} is too small to tile on; give at least {Number.Print(TileGrid.LeastSide)} mm each way" : "";
 
     /// <summary>Progress on one line of a terminal; silent when the output is caught in a file.</summary>
     private sealed class Progress(Surroundings around) : IProgress<string>
