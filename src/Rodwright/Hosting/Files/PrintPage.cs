@@ -17,7 +17,7 @@ internal static class PrintPage
             <!DOCTYPE html>
             <html lang="en"><head><meta charset="utf-8" /><title>{words}</title><link rel="icon" href="/favicon.svg" />
             <link rel="stylesheet" href="/print.css?w={width}&amp;h={height}" /><script type="module" src="/js/print.js"></script></head>
-            <body><p class="advice">Print at 100 %, no scaling, no margins, on {WebUtility.HtmlEncode(sheet.Paper.Name)}; then measure the 100 mm bar before anything is cut. <button type="button" id="print">Print</button></p>
+            <body><p class="advice">Print at 100 %, no scaling, no margins, on {WebUtility.HtmlEncode(sheet.Paper.Name)}; then measure the {(sheet.Units.IsInches ? "4 inch" : "100 mm")} bar before anything is cut. <button type="button" id="print">Print</button></p>
             {SvgWriter.Write(sheet)}</body></html>
             """;
     }
