@@ -41,7 +41,7 @@ public sealed record Clash(string First, string Second, string Where, double Siz
 {
     /// <summary>Where and how much, told in the unit of a job.</summary>
     public string Words(Units units) => !IsArea ? $"{Where} by {units.With(Size)}"
-        : units.IsInches ? $"{Where}, {Number.Print(Size / (Units.Inch * Units.Inch), 3)} square inches" : $"{Where}, {Number.Print(Size, 2)} square mm";
+        : units.IsInches ? $"{Where}, {Number.Print(Size / (Units.Inch * Units.Inch), 3)} sq in" : $"{Where}, {Number.Print(Size, 2)} square mm";
 }
 
 /// <summary>A part in its blank.</summary>
