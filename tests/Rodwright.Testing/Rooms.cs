@@ -53,7 +53,7 @@ public static class Rooms
 
     /// <summary>Made-up jobs in made-up rooms: a well, up to two slopes, perhaps walls.</summary>
     public static Gen<Job> Jobs { get; } =
-        from job in Generated.Jobs
+        from job in Generated.All
         from well in Gen.OneOf(Rectangles, Shapes)
         from slopes in Slopes.List[0, 2]
         from walls in Gen.OneOf(Gen.Const<ListOf<WallRun>>([]), Walls)

@@ -21,7 +21,7 @@ internal static class Pinches
         var blocked = InTheWay(kit, carriers).ToList();
         // What runs into a newel that stands in its way does so with its steps too.
         var steps = Steps(kit).ToList();
-        return [.. blocked.Select(b => b.Finding), .. AtNewels(kit, steps, blocked.Select(b => b.Newel).ToHashSet()), .. OnStrings(kit, steps)];
+        return [.. blocked.Select(b => b.Finding), .. AtNewels(kit, steps, blocked.Select(b => b.Newel).ToHashSet()), .. OnStrings(kit, steps).Distinct()];
     }
 
     private static IEnumerable<Prism> Steps(Kit kit) => kit.Parts
@@ -89,22 +89,28 @@ internal static class Pinches
         var plan = kit.Plan;
         foreach (var turn in plan.Turns.Where(t => TurnCatalogue.Find(t.Method) is { Shares: true }))
         {
-            var own = turn.Steps.Select(s => s.Number).ToHashSet();
-            var strings = kit.Parts.Where(p => p.Kind is PartKind.NewelString or PartKind.WallString).ToDictionary(p => p.Id);
+            var own = turn.Steps.Select(s => s.Number).Where(s => s < plan.Risers).ToHashSet();
             var near = steps.Where(p => own.Contains(p.Part.Step) || own.Contains(p.Part.Step - 1)).ToList();
-            var bad = near.Where(p => IsUnhoused(kit, p, strings) || near.Exists(o => o.Part.Step == p.Part.Step + 1 && ClashProof.Between(p, o) is not null)).Select(p => p.Part.Step).Distinct().Order().ToList();
-            if (bad.Count == 0) continue;
-            var k = bad.MinBy(s => s < plan.Risers ? Math.Min(Length(s, true), Length(s, false)) : double.PositiveInfinity);
-            var isInner = k < plan.Risers && Length(k, true) < Length(k, false);
-            var length = k < plan.Risers ? Length(k, isInner) : 0;
-            var slant = Math.Max(Slant(k, isInner), k < plan.Risers ? Slant(k + 1, isInner) : 0);
-            yield return new("RW4017", Severity.Breach, $"step {Number.Print(k, 0)}",
-                $"its {(isInner ? "inner" : "outer")} end, {plan.Units.Print(length)} long between the risers, meets the face {Number.Print(slant)}° off square: tread and risers come into one another or past their housings there",
-                "the taper shared with other steps, or another method for the turn")
+            foreach (var board in kit.Strings)
             {
-                Remedies = [.. PinchRemedies.Shares(plan, turn), .. PinchRemedies.Methods(plan, turn)],
-            };
+                var bad = near.Where(p => IsUnhoused(kit, p, board.Part)).Select(p => p.Part.Step).ToHashSet();
+                // What is too tight is a step of the turn, also where the board it spoils fails the next one.
+                var tight = own.Where(s => bad.Contains(s) || bad.Contains(s + 1) || bad.Contains(s - 1)).Order().ToList();
+                if (tight.Exists(s => EndsOn(s, board.Part))) tight.RemoveAll(s => !EndsOn(s, board.Part));
+                if (tight.Count > 0) yield return OnString(turn, tight.MinBy(s => Length(s, board.Site.Inner)), board.Site.Inner);
+            }
+            var crossed = own.Where(s => near.Exists(p => p.Part.Step == s && near.Exists(o => o.Part.Step == s + 1 && ClashProof.Between(p, o) is not null))).Order().ToList();
+            if (crossed.Count > 0) yield return OnString(turn, crossed.MinBy(s => Math.Min(Length(s, true), Length(s, false))), crossed.Min(s => Length(s, true)) < crossed.Min(s => Length(s, false)));
         }
+
+        bool EndsOn(int step, Part board) => kit.Joints.Any(j => j.Female == board.Id && j.Kind is JointKind.TreadHousing or JointKind.RiserHousing && kit.Find(j.Male).Step == step);
+
+        Finding OnString(TurnPlan turn, int k, bool inner) => new("RW4017", Severity.Breach, $"step {Number.Print(k, 0)}",
+            $"its {(inner ? "inner" : "outer")} end, {plan.Units.Print(Length(k, inner))} long between the risers, meets the face {Number.Print(Math.Max(Slant(k, inner), Slant(k + 1, inner)))}° off square: tread and risers come into one another or past their housings there",
+            "the taper shared with other steps, or another method for the turn")
+        {
+            Remedies = [.. PinchRemedies.Shares(plan, turn), .. PinchRemedies.Methods(plan, turn)],
+        };
 
         double Slant(int riser, bool inner)
         {
@@ -116,7 +122,6 @@ internal static class Pinches
         double Length(int step, bool inner) => inner ? plan.Riser(step).Inner.DistanceTo(plan.Riser(step + 1).Inner) : plan.Riser(step).Outer.DistanceTo(plan.Riser(step + 1).Outer);
     }
 
-    private static bool IsUnhoused(Kit kit, Prism piece, Dictionary<string, Part> strings) =>
-        kit.Joints.Any(j => j.Male == piece.Part.Id && j.Kind is JointKind.TreadHousing or JointKind.RiserHousing && strings.TryGetValue(j.Female, out var board) && !HousingProof.Prove(j, piece, board).Holds)
-        || strings.Values.Any(board => ClashProof.OutsideHousings(piece, board).Count > 0);
+    private static bool IsUnhoused(Kit kit, Prism piece, Part board) => ClashProof.OutsideHousings(piece, board).Count > 0
+        || kit.Joints.FirstOrDefault(j => j.Male == piece.Part.Id && j.Female == board.Id && j.Kind is JointKind.TreadHousing or JointKind.RiserHousing) is { } joint && !HousingProof.Prove(joint, piece, board).Holds;
 }

@@ -12,7 +12,7 @@ namespace Rodwright.Joinery.Tests.Parts;
 public class KitPropertyTests
 {
     [Fact]
-    public void The_other_hand_gives_the_mirrored_kit_piece_by_piece() => Generated.Jobs.Holds(job =>
+    public void The_other_hand_gives_the_mirrored_kit_piece_by_piece() => Generated.All.Holds(job =>
     {
         var other = job with
         {
@@ -33,7 +33,7 @@ public class KitPropertyTests
             // Every corner of every face and cut, mirrored, is a corner of the other hand's piece.
             Assert.All(mine, p => Assert.True(theirs.Min(q => q.DistanceTo(p)) < 1e-6));
         }
-    }, iter: 2000);
+    }, iter: 5000);
 
     private static IEnumerable<Point3> Corners(Part part)
     {
@@ -44,7 +44,7 @@ public class KitPropertyTests
     }
 
     [Fact]
-    public void Frames_stay_right_handed_and_faces_look_the_way_they_say() => Generated.Jobs.Holds(job =>
+    public void Frames_stay_right_handed_and_faces_look_the_way_they_say() => Generated.All.Holds(job =>
     {
         if (Stair.SetOut(job).Value is not { } stair) return;
         foreach (var part in stair.Kit.Parts)
@@ -59,5 +59,5 @@ public class KitPropertyTests
                 Assert.Equal(y, face.Frame.W.Y, 1e-9);
             }
         }
-    }, iter: 500);
+    }, iter: 1000);
 }

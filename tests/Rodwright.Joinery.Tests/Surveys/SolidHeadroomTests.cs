@@ -49,7 +49,7 @@ public sealed class SolidHeadroomTests
             Assert.True(nearest >= found.Least - 1e-6, $"{nearest} under the solid, {found.Least} by the formula");
             Assert.True(nosing >= found.Least - 1e-6, $"{nosing} at the nosings, {found.Least} by the formula");
         }
-    }, iter: 40);
+    }, iter: 200);
 
     [Fact]
     public void Where_the_least_lies_at_a_nosing_the_solid_says_the_same()
