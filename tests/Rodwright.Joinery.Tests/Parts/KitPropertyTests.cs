@@ -14,11 +14,7 @@ public class KitPropertyTests
     [Fact]
     public void The_other_hand_gives_the_mirrored_kit_piece_by_piece() => Generated.All.Holds(job =>
     {
-        var other = job with
-        {
-            Layout = job.Layout with { Hand = job.Layout.Hand == Hand.Left ? Hand.Right : Hand.Left },
-            Sides = new(job.Sides.Right, job.Sides.Left),
-        };
+        var other = OtherHand.Of(job);
         if (Stair.SetOut(job).Value is not { } a || Stair.SetOut(other).Value is not { } b) return;
         Assert.Equal(a.Kit.Parts.Length, b.Kit.Parts.Length);
         foreach (var (one, two) in a.Kit.Parts.Zip(b.Kit.Parts))

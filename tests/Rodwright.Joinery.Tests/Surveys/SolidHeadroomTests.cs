@@ -14,7 +14,7 @@ namespace Rodwright.Joinery.Tests.Surveys;
 public sealed class SolidHeadroomTests
 {
     [Fact]
-    public void Nothing_one_treads_on_is_nearer_to_what_is_above_than_the_headroom_says() => Rooms.Jobs.Holds(job =>
+    public void Nothing_one_treads_on_is_nearer_to_what_is_above_than_the_headroom_says() => Rooms.All.Holds(job =>
     {
         if (Stair.SetOut(job).Value is not { } stair || HeadroomReport.Of(stair.Plan) is not { } report) return;
         var clear = report.Surfaces.Where(s => s.Step > 0 && s.Step < stair.Plan.Risers).ToDictionary(s => s.Step, s => Path2.Polygon(s.Ring));
