@@ -23,7 +23,7 @@ internal static class PackCommand
         var paper = new Option<string?>("--paper") { Description = "A4, A3, A2, A1, A0; Letter, Legal, Tabloid, Arch A to E, ANSI A to E; 610, 914 (rolls); or WIDTHxHEIGHT in mm, or like 24inx36in. Without it A3, for a job in inches Tabloid" };
         var revision = new Option<string>("--revision") { Description = "Revision for the title blocks", DefaultValueFactory = _ => "A" };
         var booklet = new Option<bool>("--booklet") { Description = "Add the step-by-step booklet for setting the rod out by hand" };
-        var model = new Option<bool>("--model") { Description = "Add the solid model, stair.glb, each piece by name" };
+        var model = new Option<bool>("--model") { Description = "Add the solid model, each piece by name: stair.glb, stair.step and stair.ifc" };
         scale.Validators.Add(result =>
         {
             if (result.GetValueOrDefault<string?>() is { } text && !Scale.TryParse(text, out _, out var reason)) result.AddError("--scale: " + reason);
@@ -41,10 +41,10 @@ internal static class PackCommand
             if (JobArgument.SetOut(path, parsed.GetValue(regulations), around) is not { } stair) return Exit.Errors;
             PaperStock.TryParse(parsed.GetValue(paper) ?? PaperFit.Default(stair.Units).Name, out var stock, out _);
             Scale? wanted = parsed.GetValue(scale) is { } text && Scale.TryParse(text, out var read, out _) ? read : null;
-            var date = DateOnly.FromDateTime(around.Time.GetLocalNow().DateTime).ToString("O", null);
+            var today = DateOnly.FromDateTime(around.Time.GetLocalNow().DateTime);
             var progress = new Progress(around);
             progress.Report("proving");
-            var rod = new RodJob(stair, stair.Prove(), new RodStyle(stock, wanted, date, parsed.GetValue(revision)!));
+            var rod = new RodJob(stair, stair.Prove(), new RodStyle(stock, wanted, today.ToString("O", null), parsed.GetValue(revision)!));
             var pack = Pack.Draw(rod, progress, parsed.GetValue(booklet));
             List<WrittenFile> others =
             [
@@ -55,7 +55,7 @@ internal static class PackCommand
             if (parsed.GetValue(model))
             {
                 progress.Report("making the solid model");
-                others.Add(StairModel.Write(stair));
+                others.AddRange(StairModel.All(stair, today));
             }
             var files = pack.Write(others, progress);
             try
