@@ -3,6 +3,7 @@ using Rodwright.Joinery.Balustrades;
 using Rodwright.Joinery.Carriages;
 using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Newels;
+using Rodwright.Joinery.Proof;
 using Rodwright.Joinery.SmallParts;
 using Rodwright.Joinery.Steps;
 using Rodwright.Joinery.Strings;
@@ -37,6 +38,7 @@ public static class Joiner
         if (plan.Job.Carriage is not null) rails.AddRange(CarriageMaker.Add(plan, parts));
         if (plan.Job.SmallParts is not null) rails.AddRange(SmallPartMaker.Add(plan, strings, parts));
         var kit = new Kit(plan, [.. parts], [.. JointList.Of(plan, parts, reaches), .. rails], strings, [.. findings]);
+        kit = kit with { Findings = [.. findings, .. Pinches.Of(kit)] };
         return plan.Job.IsRightHanded ? kit.Mirrored() : kit;
     }
 

@@ -16,12 +16,12 @@ internal static class FittedClashes
             for (var j = i + 1; j < others.Count; j++)
             {
                 var area = UprightBody.Shared(fitted[i], others[j]);
-                if (area > 0 && !joined.Contains((fitted[i].Part.Id, others[j].Part.Id))) yield return new(fitted[i].Part.Id, others[j].Part.Id, "in one plane, square mm", area);
+                if (area > 0 && !joined.Contains((fitted[i].Part.Id, others[j].Part.Id))) yield return new(fitted[i].Part.Id, others[j].Part.Id, "in one plane", area, true);
             }
             foreach (var prism in prisms)
             {
                 var area = fitted[i].Shared(prism);
-                if (area > 0 && !joined.Contains((fitted[i].Part.Id, prism.Part.Id))) yield return new(fitted[i].Part.Id, prism.Part.Id, "in plan, square mm", area);
+                if (area > 0 && !joined.Contains((fitted[i].Part.Id, prism.Part.Id))) yield return new(fitted[i].Part.Id, prism.Part.Id, "in plan", area, true);
             }
         }
     }

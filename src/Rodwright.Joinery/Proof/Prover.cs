@@ -27,8 +27,9 @@ public static class Prover
                 JointKind.Tenon => TenonProof.Prove(j, male, female, practice.Tenon.MorticeClearance, practice.Tenon.Draw, kit.Plan.Units),
                 JointKind.Corner => MeetingProof.Corner(j, male, female),
                 JointKind.RiserToTread => MeetingProof.RiserToTread(j, steps[j.Male], steps[j.Female], practice.RiserOnTread),
-                JointKind.BlockToRiser => ContactProof.Prove(j, male, female, "glued round its block"),
-                JointKind.BlockToNewel => ContactProof.Prove(j, male, female, "screwed"),
+                JointKind.BlockToRiser => ContactProof.Prove(j, male, female, "glued round its block", StatedContacts.Of(kit.Plan, j)),
+                JointKind.BlockToNewel => ContactProof.Prove(j, male, female, "screwed", StatedContacts.Of(kit.Plan, j)),
+                JointKind.WedgesInSlot => ContactProof.Prove(j, male, female, "wedged", StatedContacts.Of(kit.Plan, j)),
                 JointKind.RailTenon => RailTenonProof.Prove(j, male, female, practice.Tenon.MorticeClearance, practice.Tenon.Draw, kit.Plan.Units),
                 JointKind.RailOnString => RailProof.OnString(j, male, female),
                 JointKind.RailToNewel => RailProof.ToNewel(j, male, female),
@@ -41,7 +42,6 @@ public static class Prover
                 JointKind.BracketUnderTread => CarriageProof.UnderTread(j, male, steps[j.Female]),
                 JointKind.CarriageUnderRiser => CarriageProof.UnderRiser(j, male, steps[j.Female]),
                 JointKind.CapOnNewel => RailProof.CapOnNewel(j, male, female),
-                JointKind.WedgesInSlot => ContactProof.Prove(j, male, female, "wedged"),
                 _ => MeetingProof.TreadOnRiser(j, steps[j.Male], steps[j.Female]),
             };
         });

@@ -24,7 +24,7 @@ internal static class PlacesOfFields
         ("width", Parts(Strings)),
         ("sides", Parts(Strings)),
         ("ends", Parts(PartKind.Newel)),
-        ("bottomStep", _ => [ThingId.Tread(1), ThingId.Riser(1)]),
+        ("bottomStep", stair => [ThingId.Tread(1), ThingId.Riser(1), .. Parts(PartKind.Block, PartKind.Wedges)(stair)]),
         ("balustrade.rail", Parts(PartKind.Handrail)),
         ("balustrade.tenon", Parts(PartKind.Handrail)),
         ("balustrade.baseRail", Parts(PartKind.BaseRail)),

@@ -39,7 +39,7 @@ public class SmallPartTests
         {
             var solid = PartSolid.Of(part);
             Assert.True(solid.IsWatertight, part.Id);
-            Assert.Equal(1, solid.Volume / PartVolume.Of(part), 1e-4 + (part.Kind == PartKind.Peg ? 2e-3 : 0));
+            Assert.Equal(1, solid.Volume / PartVolume.Of(part), 1e-4);
         }
     }
 

@@ -14,6 +14,8 @@ internal static class PartVolume
         PartKind.Newel => Newel(part),
         PartKind.Riser or PartKind.TaperedRiser => part.Faces[1].Outline.Area * part.Faces[1].Thickness,
         PartKind.NewelCap when part.Faces.Length == 2 => Pyramid(part),
+        // All arcs: what its chords, at most 0.005 from them, hold.
+        PartKind.Peg => ConvexClip.Area(part.FaceSide.Outline.Flattened()) * part.FaceSide.Thickness,
         PartKind.WallNewel => WallNewel(part),
         _ when part.Cuts.Any(c => c is { Kind: CutKind.RoundedEdge, Shape.EdgeCount: > 1 }) => RoundedRound(part),
         _ when part.Cuts.Any(c => c.Kind == CutKind.RoundedEdge) => Rounded(part),
