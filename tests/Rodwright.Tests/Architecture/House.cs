@@ -11,6 +11,7 @@ internal static class House
     public static ImmutableSortedDictionary<string, ImmutableArray<string>> MayKnow { get; } = new Dictionary<string, ImmutableArray<string>>
     {
         ["Rodwright.Geometry"] = [],
+        ["Rodwright.Cutting"] = [],
         ["Rodwright.Stairs"] = ["Rodwright.Geometry"],
         ["Rodwright.Joinery"] = ["Rodwright.Stairs", "Rodwright.Geometry"],
         ["Rodwright.Drawings"] = ["Rodwright.Geometry"],
