@@ -1,8 +1,8 @@
 namespace Rodwright.Cutting.Models;
 
-/// <summary>A kind of strip that pieces are cut from: of one board, in one width class.</summary>
+/// <summary>A kind of strip that pieces are cut from: of one length, in one width class.</summary>
 /// <param name="Index">Place in the model.</param>
-/// <param name="Stock">The board it belongs to.</param>
+/// <param name="Stock">The board it is; -1 where boards ripped in several feed it.</param>
 /// <param name="Class">Its width class; it takes every item whose class is not above it.</param>
 /// <param name="Capacity">Room along the grain, one kerf added.</param>
 /// <param name="Cost">What a strip costs where it is its whole board; 0 where boards ripped in several feed it.</param>

@@ -40,7 +40,7 @@ internal static class Layouts
     }
 
     /// <summary>Whether every strip of one layout finds its own strip, as wide or wider, in another.</summary>
-    private static bool Covers(int[] wide, int[] narrow)
+    public static bool Covers(int[] wide, int[] narrow)
     {
         if (wide.Length < narrow.Length) return false;
         for (var i = 0; i < narrow.Length; i++) if (wide[i] < narrow[i]) return false;
