@@ -13,7 +13,7 @@ internal static class House
         ["Rodwright.Geometry"] = [],
         ["Rodwright.Cutting"] = [],
         ["Rodwright.Stairs"] = ["Rodwright.Geometry"],
-        ["Rodwright.Joinery"] = ["Rodwright.Stairs", "Rodwright.Geometry"],
+        ["Rodwright.Joinery"] = ["Rodwright.Cutting", "Rodwright.Stairs", "Rodwright.Geometry"],
         ["Rodwright.Drawings"] = ["Rodwright.Geometry"],
         ["Rodwright.Rod"] = ["Rodwright.Joinery", "Rodwright.Stairs", "Rodwright.Drawings", "Rodwright.Geometry"],
         ["Rodwright.Pages"] = ["Rodwright.Workshop", "Rodwright.Rod", "Rodwright.Joinery", "Rodwright.Stairs", "Rodwright.Drawings", "Rodwright.Geometry"],
