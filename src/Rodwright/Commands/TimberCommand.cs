@@ -1,0 +1,60 @@
+using System.CommandLine;
+using System.Text;
+using Rodwright.Drawings.Formats;
+using Rodwright.Drawings.Formats.Tables;
+using Rodwright.Joinery.Timber;
+using Rodwright.Output;
+using Rodwright.Rod.Timber;
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Shops;
+
+namespace Rodwright.Commands;
+
+/// <summary>rodwright timber JOB: cutting list and board plan, to read, as JSON or as files.</summary>
+internal static class TimberCommand
+{
+    public static Command Make(Surroundings around)
+    {
+        var job = JobArgument.Make();
+        var regulations = RegulationFolder.Option();
+        var shop = ShopArgument.Option();
+        var json = new Option<bool>("--json") { Description = "Print pieces, boards with their cuts, bound and costing as JSON" };
+        var csv = new Option<string?>("--csv") { Description = "Folder for cutting list, board plan, fixings and costing as CSV; made when it is not there" };
+        var keep = new Option<string?>("--keep") { Description = "Shop file to write, with this job's offcuts on its rack and the ones used taken off; it may be the one that was read" };
+        var command = new Command("timber", "List the timber and plan the boards: what to buy, and what to cut from each") { job, shop, json, csv, keep, regulations };
+        command.SetAction((parsed, stop) => Task.FromResult(Run(parsed, stop)));
+        return command;
+
+        int Run(ParseResult parsed, CancellationToken stop)
+        {
+            var path = parsed.GetValue(job)!;
+            if (JobArgument.SetOut(path, parsed.GetValue(regulations), around) is not { } stair) return Exit.Errors;
+            if (ShopArgument.Read(parsed.GetValue(shop), stair.Job, around) is not { } from) return Exit.Errors;
+            var plan = BoardPlan.Of(CuttingList.Of(stair.Kit, from), stop: stop);
+            if (parsed.GetValue(json)) around.Out.WriteLine(TimberJson.Write(stair, plan));
+            else TimberText.Write(around.Out, path, plan);
+            var findings = plan.List.Findings.Concat(plan.Findings).ToList();
+            FindingText.Write(around.Error, path, findings);
+            var written = Written(parsed.GetValue(csv), [.. Tables(plan).Select(t => CsvWriter.WriteFile(t.Name, t.Heading, t.Rows))], around)
+                && (parsed.GetValue(keep) is not { } kept || Written(Path.GetDirectoryName(Path.GetFullPath(kept)), [new(Path.GetFileName(kept), "application/json", Encoding.UTF8.GetBytes(ShopFile.Write(Racks.After(plan))))], around));
+            return written && findings.All(f => f.Severity < Severity.Error) ? Exit.Done : Exit.Errors;
+        }
+    }
+
+    private static IEnumerable<TimberTable> Tables(BoardPlan plan) => [TimberTables.List(plan.List), TimberTables.Boards(plan), TimberTables.Counts(plan.List), TimberTables.Costs(plan)];
+
+    private static bool Written(string? folder, IReadOnlyCollection<WrittenFile> files, Surroundings around)
+    {
+        if (folder is null) return true;
+        try
+        {
+            PackFolder.Write(folder, files);
+            return true;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            around.Error.WriteLine($"{folder}: error RW6003: nothing can be written there: {e.Message}");
+            return false;
+        }
+    }
+}
