@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Rodwright.Cutting.Linear;
 
 /// <summary>
@@ -52,6 +54,14 @@ internal sealed class Simplex
     /// <summary>Whether a row is still bought at the penalty.</summary>
     public bool IsShort => Enumerable.Range(0, rows).Any(i => costs[basis[i]] == penalty && level[i] > 1e-7);
 
+    /// <summary>What a column would add to the cost for each unit, at the present prices.</summary>
+    public double Reduced(int column)
+    {
+        var cost = costs[column];
+        for (var k = 0; k < at[column].Length; k++) cost -= dual[at[column][k]] * values[column][k];
+        return cost;
+    }
+
     /// <summary>Adds a column; its number.</summary>
     public int Add(double cost, int[] rowsOf, double[] valuesOf)
     {
@@ -79,8 +89,7 @@ internal sealed class Simplex
             var rowsOf = at[entering];
             for (var k = 0; k < rowsOf.Length; k++)
             {
-                var v = values[entering][k];
-                for (int i = 0, p = rowsOf[k] * rows; i < rows; i++, p++) direction[i] += inverse[p] * v;
+                AddTo(direction, inverse.AsSpan(rowsOf[k] * rows, rows), values[entering][k]);
             }
             var leaving = Leaving(direction, still > 60);
             // Costs are never below 0, so nothing runs away; only rounding could say so.
@@ -149,7 +158,7 @@ internal sealed class Simplex
             var r = inverse[p + leaving];
             if (r == 0) continue;
             r *= turn;
-            for (var i = 0; i < rows; i++) inverse[p + i] -= direction[i] * r;
+            AddTo(inverse.AsSpan(p, rows), direction, -r);
             inverse[p + leaving] = r;
             dual[j] += reduced * r;
         }
@@ -159,6 +168,15 @@ internal sealed class Simplex
         if (++pivots % 80 != 0) return;
         Invert();
         Price();
+    }
+
+    /// <summary>Adds so many times one row of numbers to another. Entry by entry: the same however many are done at once.</summary>
+    private static void AddTo(Span<double> to, ReadOnlySpan<double> from, double times)
+    {
+        var (wide, i) = (new Vector<double>(times), 0);
+        for (; i <= to.Length - Vector<double>.Count; i += Vector<double>.Count)
+            (new Vector<double>(to[i..]) + new Vector<double>(from[i..]) * wide).CopyTo(to[i..]);
+        for (; i < to.Length; i++) to[i] += from[i] * times;
     }
 
     /// <summary>The inverse worked out anew from the basis, so that rounding does not gather.</summary>

@@ -25,6 +25,9 @@ internal sealed class Model
 
     public required Ripping[] Rippings { get; init; }
 
+    /// <summary>Sets of stocks whose boards are counted together, the largest first: all, those of one width, those of one length, each by itself.</summary>
+    public required bool[][] Sets { get; init; }
+
     /// <summary>Boards there are of each stock; null without limit.</summary>
     public required int?[] Limits { get; init; }
 

@@ -49,6 +49,7 @@ internal static class ModelMaker
             Pieces = [.. items.Select(g => g.ToArray())],
             Lanes = [.. lanes],
             Rippings = [.. rippings],
+            Sets = Sets(problem, used),
             Limits = limits,
             LimitRow = limitRow,
             Rows = row,
@@ -74,6 +75,12 @@ internal static class ModelMaker
 
         bool Betters((int Stock, int[] Layout) a, (int Stock, int[] Layout) b) =>
             problem.Stock[a.Stock].Length >= problem.Stock[b.Stock].Length && problem.Stock[a.Stock].Cost <= problem.Stock[b.Stock].Cost && Layouts.Covers(a.Layout, b.Layout);
+    }
+
+    private static bool[][] Sets(CuttingProblem problem, List<int> used)
+    {
+        List<List<int>> sets = [used, .. used.GroupBy(s => problem.Stock[s].Width).Select(g => g.ToList()), .. used.GroupBy(s => problem.Stock[s].Length).Select(g => g.ToList()), .. used.Select(s => new List<int> { s })];
+        return [.. sets.Select(set => Enumerable.Range(0, problem.Stock.Length).Select(set.Contains).ToArray()).DistinctBy(set => string.Join(',', set))];
     }
 
     /// <summary>Only an item that no unlimited board takes can be left uncut; leaving one costs more than all the limited boards together and a board for every piece.</summary>

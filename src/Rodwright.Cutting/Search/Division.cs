@@ -13,10 +13,14 @@ internal static class Division
         var counts = new SortedDictionary<(Counted What, int Index, int Class, int At), double>();
         foreach (var (column, level) in relaxed.Levels)
         {
-            if (column.Stock(model) is >= 0 and var stock) Count((Counted.Stock, stock, 0, 0), level);
+            if (column.Stock(model) is >= 0 and var stock)
+                for (var set = 0; set < model.Sets.Length; set++) if (model.Sets[set][stock]) Count((Counted.Stock, set, 0, 0), level);
             if (column.Ripping >= 0) Count((Counted.Ripping, column.Ripping, 0, 0), level);
             if (column.Shortage >= 0) Count((Counted.Shortage, column.Shortage, 0, 0), level);
         }
+        // The largest set that is well broken first: it moves the bound most.
+        for (var set = 0; set < model.Sets.Length; set++)
+            if (counts.TryGetValue((Counted.Stock, set, 0, 0), out var value) && Math.Abs(value - Math.Round(value)) > 0.1) return (Counted.Stock, set, 0, 0, value);
         if (Most(counts) is { } board) return board;
         counts.Clear();
         foreach (var (column, level) in relaxed.Levels)

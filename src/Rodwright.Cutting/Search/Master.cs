@@ -8,7 +8,8 @@ namespace Rodwright.Cutting.Search;
 /// <param name="Bound">What no plan for the remainder goes below: proven in whole numbers, raised to the next total that costs can add up to.</param>
 /// <param name="Levels">Columns with how often each is taken, broken numbers included.</param>
 /// <param name="IsShort">Whether the branches leave nothing that can be had.</param>
-internal sealed record Relaxed(double Value, long Bound, List<(Column Column, double Level)> Levels, bool IsShort);
+/// <param name="Near">Patterns that are taken or nearly pay: what programs under one branch more begin with.</param>
+internal sealed record Relaxed(double Value, long Bound, List<(Column Column, double Level)> Levels, bool IsShort, List<Column> Near);
 
 /// <summary>
 /// The relaxation over all patterns, of which only those are made that pay: linear program and knapsack by turns. The bound is Lagrange's: prices rounded to whole numbers
@@ -51,20 +52,21 @@ internal sealed class Master
     /// <param name="rest">What is still wanted.</param>
     /// <param name="branches">Counts that are held.</param>
     /// <param name="enough">A bound at or above this decides: no more is asked.</param>
-    public Relaxed Solve(Remainder rest, IReadOnlyList<Branch> branches, long enough)
+    /// <param name="begin">Patterns to begin with; all that have served when null.</param>
+    public Relaxed Solve(Remainder rest, IReadOnlyList<Branch> branches, long enough, List<Column>? begin = null)
     {
         var penalty = 10.0 * dearest;
         while (true)
         {
-            var relaxed = Solve(rest, branches, enough, penalty);
+            var relaxed = Solve(rest, branches, enough, penalty, begin);
             if (!relaxed.IsShort || relaxed.Bound >= enough || penalty > 5e3 * dearest || toil.IsSpent) return relaxed;
             penalty *= 30;
         }
     }
 
-    private Relaxed Solve(Remainder rest, IReadOnlyList<Branch> branches, long enough, double penalty)
+    private Relaxed Solve(Remainder rest, IReadOnlyList<Branch> branches, long enough, double penalty, List<Column>? begin)
     {
-        var program = Program(rest, branches, penalty, out var columns);
+        var program = Program(rest, branches, penalty, begin, out var columns);
         var pricing = new Pricing(model, rest, branches, knapsacks, dearest);
         var (bound, there) = (0L, columns.Values.ToHashSet());
         while (true)
@@ -90,12 +92,13 @@ internal sealed class Master
         }
         var levels = program.Levels().Where(l => columns.ContainsKey(l.Column)).Select(l => (columns[l.Column], l.Level)).ToList();
         foreach (var (column, _) in levels) column.HasServed = true;
-        return new(program.Value, bound, levels, program.IsShort);
+        var near = columns.Where(c => c.Value.Lane is not null && program.Reduced(c.Key) < 0.1 * dearest).OrderBy(c => c.Key).Select(c => c.Value).ToList();
+        return new(program.Value, bound, levels, program.IsShort, near);
     }
 
     private long Up(double value) => (long)Math.Ceiling(Math.Max(0, value) / model.Step) * model.Step;
 
-    private Simplex Program(Remainder rest, IReadOnlyList<Branch> branches, double penalty, out Dictionary<int, Column> columns)
+    private Simplex Program(Remainder rest, IReadOnlyList<Branch> branches, double penalty, List<Column>? begin, out Dictionary<int, Column> columns)
     {
         var right = new double[model.Rows + branches.Count];
         var least = new bool[right.Length];
@@ -105,7 +108,7 @@ internal sealed class Master
         for (var b = 0; b < branches.Count; b++) (right[model.Rows + b], least[model.Rows + b]) = (branches[b].Limit, branches[b].IsLeast);
         var program = new Simplex(right, least, penalty) { Scale = dearest };
         columns = [];
-        foreach (var column in always.Concat(pool.Where(c => c.HasServed))) if (rest.Wants(column)) Add(program, columns, column, branches);
+        foreach (var column in always.Concat(begin ?? pool.Where(c => c.HasServed))) if (rest.Wants(column)) Add(program, columns, column, branches);
         return program;
     }
 

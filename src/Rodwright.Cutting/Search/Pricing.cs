@@ -86,7 +86,7 @@ internal sealed class Pricing
             if (there == 0) continue;
             var (end, worth) = knapsack.Best(lane.Capacity);
             var own = lane.IsWholeBoard
-                ? lane.Cost * scale - (model.LimitRow[lane.Stock] is >= 0 and var row ? price[row] : 0) - Held(Counted.Stock, lane.Stock, price)
+                ? lane.Cost * scale - (model.LimitRow[lane.Stock] is >= 0 and var row ? price[row] : 0) - HeldStock(lane.Stock, price)
                 : price[lane.FedRow];
             var reduced = own - worth;
             if (reduced >= 0) continue;
@@ -103,10 +103,17 @@ internal sealed class Pricing
     private long OfRipping(int r, long[] price)
     {
         var ripping = model.Rippings[r];
-        var own = ripping.Cost * scale - Held(Counted.Ripping, r, price) - Held(Counted.Stock, ripping.Stock, price);
+        var own = ripping.Cost * scale - Held(Counted.Ripping, r, price) - HeldStock(ripping.Stock, price);
         if (model.LimitRow[ripping.Stock] is >= 0 and var row) own -= price[row];
         for (var k = 0; k < ripping.Lanes.Length; k++) own -= ripping.Counts[k] * price[model.Lanes[ripping.Lanes[k]].FedRow];
         return own;
+    }
+
+    private long HeldStock(int stock, long[] price)
+    {
+        var sum = 0L;
+        for (var b = 0; b < branches.Count; b++) if (branches[b].What == Counted.Stock && model.Sets[branches[b].Index][stock]) sum += price[model.Rows + b];
+        return sum;
     }
 
     private long Held(Counted what, int index, long[] price)

@@ -55,11 +55,11 @@ internal sealed class Tree(Model model, Toil toil, Action<long, long> told)
             {
                 var limit = (int)Math.Floor(by.Value) + (isLeast ? 1 : 0);
                 var node = new Node([.. next.Node.Branches, new(by.What, by.Index, by.Class, by.At, isLeast, limit)]);
-                var relaxed = master.Solve(Remainder.Whole(model), node.Branches, best.Cost);
+                var relaxed = master.Solve(Remainder.Whole(model), node.Branches, best.Cost, next.Relaxed.Near);
                 var own = Math.Max(relaxed.Bound, key.Item1);
                 if (own >= best.Cost) continue;
-                // A plan is looked for from here too, as long as that takes no more than the half.
-                if (!relaxed.IsShort && diving <= toil.Done / 2)
+                // A plan is looked for from here too, as long as that takes no more than a sixth.
+                if (!relaxed.IsShort && diving <= toil.Done / 6)
                 {
                     var before = toil.Done;
                     dive.Down(Remainder.Whole(model), relaxed, 0, bound);

@@ -12,8 +12,8 @@ namespace Rodwright.Joinery.Timber;
 /// <param name="Findings">What could not be planned.</param>
 public sealed record BoardPlan(CuttingList List, ImmutableArray<SectionPlan> Sections, ImmutableArray<Finding> Findings)
 {
-    /// <summary>Effort for one section: about half a second.</summary>
-    private static readonly CuttingEffort Usual = new(400_000_000);
+    /// <summary>Effort for one section: twice what the hardest sample takes.</summary>
+    private static readonly CuttingEffort Usual = new(1_200_000_000);
 
     /// <summary>Every board.</summary>
     public IEnumerable<PlannedBoard> Boards => Sections.SelectMany(s => s.Boards);
@@ -37,23 +37,25 @@ public sealed record BoardPlan(CuttingList List, ImmutableArray<SectionPlan> Sec
     /// <param name="list">The list.</param>
     /// <param name="effort">How hard to look at each section; the usual when null.</param>
     /// <param name="solver">Finds the plans; the own one when null.</param>
-    /// <param name="progress">Told which section is being planned.</param>
+    /// <param name="progress">Told which section has been planned.</param>
     /// <param name="stop">Stops the search.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static BoardPlan Of(CuttingList list, CuttingEffort? effort = null, ICuttingSolver? solver = null, IProgress<string>? progress = null, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(list);
-        var sections = new List<SectionPlan>();
-        var number = 1;
-        foreach (var group in list.Woods.GroupBy(w => (w.Wood.Material, w.Wood.SawnThickness, w.Stock)).OrderBy(g => g.Key.Stock).ThenBy(g => g.Key.Material, StringComparer.Ordinal).ThenBy(g => g.Key.SawnThickness))
+        var groups = list.Woods.GroupBy(w => (w.Wood.Material, w.Wood.SawnThickness, w.Stock))
+            .OrderBy(g => g.Key.Stock).ThenBy(g => g.Key.Material, StringComparer.Ordinal).ThenBy(g => g.Key.SawnThickness).ToList();
+        // Sections have nothing to do with one another: what is found does not depend on which is done first.
+        var found = new SectionPlan[groups.Count];
+        Parallel.For(0, found.Length, new() { CancellationToken = stop }, i =>
         {
-            progress?.Report($"{group.Key.Material} {list.Kit.Plan.Units.Print(group.Key.SawnThickness)}");
-            var problem = new SectionProblem(list.Shop, group.Key.Material, group.Key.SawnThickness, group.Key.Stock == StockKind.Sheet, [.. group.Select(g => g.Wood)]);
-            var section = problem.Solve(solver ?? new BranchAndPrice(), effort ?? Usual, number, stop);
-            number += section.Boards.Length;
-            sections.Add(section);
-        }
-        return new(list, [.. sections], [.. sections.Where(s => !s.Uncut.IsEmpty).Select(s => Missing(list, s))]);
+            var (key, woods) = (groups[i].Key, groups[i].Select(w => w.Wood));
+            found[i] = new SectionProblem(list.Shop, key.Material, key.SawnThickness, key.Stock == StockKind.Sheet, [.. woods]).Solve(solver ?? new BranchAndPrice(), effort ?? Usual, stop);
+            progress?.Report($"{key.Material} {list.Kit.Plan.Units.Print(key.SawnThickness)}");
+        });
+        var number = 1;
+        ImmutableArray<SectionPlan> sections = [.. found.Select(s => s with { Boards = [.. s.Boards.Select(b => b with { Number = number++ })] })];
+        return new(list, sections, [.. sections.Where(s => !s.Uncut.IsEmpty).Select(s => Missing(list, s))]);
     }
 
     private static Finding Missing(CuttingList list, SectionPlan section)

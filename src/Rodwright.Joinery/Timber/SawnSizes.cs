@@ -12,12 +12,13 @@ internal sealed class SawnSizes(Shop shop, Units units)
     /// <summary>Sawn thickness or width of a finished one, as it is asked for.</summary>
     public double Planed(double finished) => Up(finished + (finished <= shop.Allowances.PlaningLimit + Tolerance.Same ? shop.Allowances.Planing : shop.Allowances.PlaningOver));
 
-    /// <summary>Sawn width of a strip: to the next 5 mm, or quarter of an inch, so that strips are ripped at few settings.</summary>
-    public double Strip(double finished)
-    {
-        var setting = units.IsInches ? Units.Inch / 4 : 5;
-        return Math.Ceiling(Planed(finished) / setting - 1e-6) * setting;
-    }
+    /// <summary>Sawn width of a strip: to the next 10 mm, or half inch, so that strips are ripped at few settings.</summary>
+    public double Strip(double finished) => Setting(finished, units.IsInches ? Units.Inch / 2 : 10);
+
+    /// <summary>Sawn width of a piece jointed up on a string, which has a shape of its own: to the next 25 mm, or inch.</summary>
+    public double JointedUp(double finished) => Setting(finished, units.IsInches ? Units.Inch : 25);
+
+    private double Setting(double finished, double setting) => Math.Ceiling(Planed(finished) / setting - 1e-6) * setting;
 
     /// <summary>Sawn length of a part.</summary>
     public double Length(PartKind kind, double finished) => Up(finished + kind switch

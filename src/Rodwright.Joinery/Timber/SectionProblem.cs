@@ -11,7 +11,7 @@ internal sealed class SectionProblem(Shop shop, string material, double thicknes
     private const double Tenth = 10;
     private const double Hundredth = 100;
 
-    public SectionPlan Solve(ICuttingSolver solver, CuttingEffort effort, int number, CancellationToken stop)
+    public SectionPlan Solve(ICuttingSolver solver, CuttingEffort effort, CancellationToken stop)
     {
         var stock = Stock().ToList();
         // Where nothing has a price, the least length is bought.
@@ -21,7 +21,7 @@ internal sealed class SectionProblem(Shop shop, string material, double thicknes
         var saw = new Saw(Up(shop.Saw.Kerf), Up(shop.Saw.EndTrim), Up(shop.Saw.EdgeTrim));
         var plan = solver.Solve(new(pieces, boards, saw), effort, null, stop);
         var waiting = woods.GroupBy(w => (w.Id, Up(w.SawnLength), Up(w.SawnWidth))).ToDictionary(g => g.Key, g => new Queue<Wood>(g));
-        ImmutableArray<PlannedBoard> made = [.. plan.Boards.Select((b, i) => Board(b, stock[boards.IndexOf(b.Stock)], number + i, waiting))];
+        ImmutableArray<PlannedBoard> made = [.. plan.Boards.Select((b, i) => Board(b, stock[boards.IndexOf(b.Stock)], i + 1, waiting))];
         ImmutableArray<Wood> uncut = [.. plan.Uncut.Select(p => Take(waiting, p))];
         return new(material, thickness, isSheet, made, uncut, made.Sum(b => b.Price), isPriced ? plan.Bound / Hundredth : 0, plan.IsProven, plan.Gap);
     }

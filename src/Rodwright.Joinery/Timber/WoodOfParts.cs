@@ -66,7 +66,12 @@ internal sealed class WoodOfParts(Kit kit, Shop shop)
                 n == 1 ? sizes.Length(part.Kind, length) : sizes.GluedLength(length), n == 1 ? sizes.Planed(width) : sizes.Strip(width + (i == n - 1 ? back : 0)), sawnThickness));
         }
         foreach (var piece in blank.JointedUp)
-            woods.Add(new($"{part.Mark}+{piece.Mark}", part.Id, part.Material, piece.Length, piece.Width, thickness, sizes.GluedLength(piece.Length), sizes.Strip(piece.Width), sawnThickness));
+        {
+            var strips = 1;
+            while (strips < 12 && sizes.JointedUp(piece.Width / strips) > widest + Tolerance.Same) strips++;
+            for (var i = 0; i < strips; i++)
+                woods.Add(new($"{part.Mark}+{piece.Mark}{(strips == 1 ? "" : Number.Print(i + 1, 0))}", part.Id, part.Material, piece.Length, piece.Width / strips, thickness, sizes.GluedLength(piece.Length), sizes.JointedUp(piece.Width / strips), sawnThickness));
+        }
         var words = n > 1 ? $"{Number.Print(n, 0)} strips {kit.Plan.Units.Print(blank.Width / n)} wide" : "";
         if (!blank.JointedUp.IsEmpty) words += (words.Length > 0 ? ", " : "") + $"{Number.Print(blank.JointedUp.Length, 0)} jointed up";
         return new(part, StockKind.Board, woods.ToImmutable(), grain, remark + words);

@@ -17,10 +17,9 @@ public static class UsualShop
         Name = "common practice, example prices",
         Boards =
         [
-            .. Boards(timber, 16, 100, 150, 225), .. Boards(timber, 25, 50, 75, 100, 150, 200, 225), .. Boards(timber, 32, 50, 75, 100, 150, 225, 275), .. Boards(timber, 38, 50, 100, 150, 225, 275),
-            .. Boards(timber, 50, 50, 75, 100, 150, 225), .. Boards(timber, 75, 75, 100, 150), .. Boards(timber, 100, 100, 150), .. Boards(timber, 150, 150),
+            .. Timber(timber), .. sheet == timber || IsSheet(sheet) ? [] : Timber(sheet),
         ],
-        Sheets = [.. new double[] { 6, 9, 12, 15, 18, 22, 25 }.Select(t => new ShopSheet { Material = sheet, Thickness = t, Length = 2440, Width = 1220, Price = 10 + 2 * t })],
+        Sheets = [.. Sheets.Where(_ => IsSheet(sheet)).Select(t => new ShopSheet { Material = sheet, Thickness = t, Length = 2440, Width = 1220, Price = 10 + 2 * t })],
         Fixings =
         [
             new() { Name = "hardwood wedges, treads", Per = "tread-wedge", Price = 0.2 }, new() { Name = "hardwood wedges, risers", Per = "riser-wedge", Price = 0.2 }, new() { Name = "glue blocks", Per = "glue-block", Price = 0.3 },
@@ -35,6 +34,19 @@ public static class UsualShop
         ],
         Rates = new() { Hour = 40 },
     };
+
+    private static IEnumerable<ShopBoard> Timber(string timber) =>
+    [
+        .. Boards(timber, 16, 100, 150, 225), .. Boards(timber, 25, 50, 75, 100, 150, 200, 225), .. Boards(timber, 32, 50, 75, 100, 150, 225, 275), .. Boards(timber, 38, 50, 100, 150, 225, 275),
+        .. Boards(timber, 50, 50, 75, 100, 150, 225), .. Boards(timber, 75, 75, 100, 150), .. Boards(timber, 100, 100, 150), .. Boards(timber, 150, 150),
+    ];
+
+    // Risers of timber come out of boards; plywood and its kin out of sheets.
+    private static bool IsSheet(string material) => Words.Any(w => material.Contains(w, StringComparison.OrdinalIgnoreCase));
+
+    private static readonly ImmutableArray<string> Words = ["ply", "board", "mdf"];
+
+    private static readonly ImmutableArray<double> Sheets = [6, 9, 12, 15, 18, 22, 25];
 
     // Example prices: two pence for a square centimetre of section and metre, so that every price is a round number.
     private static IEnumerable<ShopBoard> Boards(string timber, double thickness, params double[] widths) =>
