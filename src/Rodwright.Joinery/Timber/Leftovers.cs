@@ -20,7 +20,7 @@ internal static class Leftovers
             {
                 foreach (var strip in board.Strips) Keep(board, strip.Left, strip.Width);
                 var last = board.Strips[^1];
-                if (board.Strips.Length > 1) Keep(board, board.Length - 2 * shop.Saw.EndTrim, board.Width - last.From - last.Width - shop.Saw.Kerf - shop.Saw.EdgeTrim);
+                if (board.IsRipped) Keep(board, board.Length - 2 * shop.Saw.EndTrim, board.Width - last.From - last.Width - shop.Saw.Kerf - shop.Saw.EdgeTrim);
             }
         }
         return [.. kept];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Geometry;
 
 namespace Rodwright.Joinery.Timber;
 
@@ -15,6 +16,9 @@ public sealed record PlannedBoard(int Number, string Material, double Length, do
 {
     /// <summary>Whether it is bought.</summary>
     public bool IsBought => Offcut.Length == 0;
+
+    /// <summary>Whether it is ripped along its whole length.</summary>
+    public bool IsRipped => Strips.Length > 1 || Strips[0].Width < Width - Tolerance.Same;
 }
 
 /// <summary>A strip of a board.</summary>

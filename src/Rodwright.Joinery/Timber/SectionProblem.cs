@@ -43,7 +43,8 @@ internal sealed class SectionProblem(Shop shop, string material, double thicknes
     {
         var strips = ImmutableArray.CreateBuilder<PlannedStrip>();
         var edge = board.Strips.Length > 1 ? shop.Saw.EdgeTrim : 0;
-        foreach (var strip in board.Strips)
+        // What nothing is cut from is not ripped off: it stays together as what is left of the board.
+        foreach (var strip in board.Strips.Where(s => !s.Pieces.IsEmpty))
         {
             var cuts = ImmutableArray.CreateBuilder<PlannedCut>();
             var at = shop.Saw.EndTrim;

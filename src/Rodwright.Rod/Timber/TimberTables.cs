@@ -48,7 +48,7 @@ public static class TimberTables
             {
                 var strip = board.Strips[i];
                 rows.Add([
-                    i == 0 ? Number.Print(board.Number, 0) : "", i == 0 ? StockName(units, board) : "", i == 0 ? units.Print(board.Length) : "", board.Strips.Length == 1 ? "whole" : units.Print(strip.Width),
+                    i == 0 ? Number.Print(board.Number, 0) : "", i == 0 ? StockName(units, board) : "", i == 0 ? units.Print(board.Length) : "", !board.IsRipped ? "whole" : units.Print(strip.Width),
                     string.Join(" · ", strip.Cuts.Select(c => $"{c.Wood.Id} {units.Print(c.Wood.SawnLength)}")), units.Print(strip.Left), i == 0 ? board.IsBought ? Costing.Money(shop, board.Price) : "offcut" : ""]);
             }
         }

@@ -38,7 +38,7 @@ public static class UsualShop
     private static IEnumerable<ShopBoard> Timber(string timber) =>
     [
         .. Boards(timber, 16, 100, 150, 225), .. Boards(timber, 25, 50, 75, 100, 150, 200, 225), .. Boards(timber, 32, 50, 75, 100, 150, 225, 275), .. Boards(timber, 38, 50, 100, 150, 225, 275),
-        .. Boards(timber, 50, 50, 75, 100, 150, 225), .. Boards(timber, 75, 75, 100, 150), .. Boards(timber, 100, 100, 150), .. Boards(timber, 150, 150),
+        .. Boards(timber, 50, 50, 75, 100, 150, 225), .. Boards(timber, 75, 75, 100, 150), .. Boards(timber, 100, 100, 150), .. Boards(timber, 125, 125), .. Boards(timber, 150, 150),
     ];
 
     // Risers of timber come out of boards; plywood and its kin out of sheets.
