@@ -29,20 +29,60 @@ public static class RoundedBoard
         Face([high[^1], low[^1], .. rows.Select(r => r[0]).Reverse()]);
         return FaceMerge.Join(patches);
 
-        int Point(Point2 p, double w)
-        {
-            patches.Points.Add(new(p.X, p.Y, w));
-            return patches.Points.Count - 1;
-        }
+        int Point(Point2 p, double w) => AddPoint(patches, p, w);
 
-        void Face(List<int> corners)
+        void Face(List<int> corners) => AddFace(patches, corners);
+    }
+
+    /// <summary>What the rounding takes from the square-edged board: a shell along each arris. Parameters as for <see cref="Of"/>.</summary>
+    /// <param name="outline">Closed, in the plane w = 0.</param>
+    /// <param name="edge">The stretch of it that is rounded.</param>
+    /// <param name="radius">Of the rounding, mm.</param>
+    /// <param name="thickness">mm.</param>
+    /// <param name="chord">How far a chord may leave the arc it stands for, mm.</param>
+    public static Solid Removed(Path2 outline, Path2 edge, double radius, double thickness, double chord = Tolerance.Chord)
+    {
+        var (chain, rest) = Parted((outline.Area < 0 ? outline.Reversed() : outline).Flattened(chord), edge);
+        var patches = new FacePatches();
+        foreach (var top in (bool[])[true, false])
         {
-            var origin = patches.Points[corners[0]];
-            var normal = new Vector3(0, 0, 0);
-            for (var i = 1; i + 1 < corners.Count; i++) normal += (patches.Points[corners[i]] - origin).Cross(patches.Points[corners[i + 1]] - origin);
-            patches.AddRing(patches.Planes.Count, corners);
-            patches.Planes.Add(new(origin, origin, 1 / normal.Length * normal));
+            var square = Row(chain, top ? 0 : -thickness);
+            var rows = Quarter(radius, thickness, chord, top).ConvertAll(p => Row(Offset(chain, rest, p.In), p.W));
+            // From the top down: the face of the board or the square edge first, then the round.
+            if (!top) rows.Reverse();
+            AddFace(patches, Turned([.. square, .. rows[0].AsEnumerable().Reverse()], top));
+            for (var i = 0; i + 1 < chain.Count; i++)
+            {
+                AddFace(patches, Turned([rows[^1][i], rows[^1][i + 1], square[i + 1], square[i]], top));
+                for (var j = 0; j + 1 < rows.Count; j++) AddFace(patches, Turned([rows[j][i], rows[j][i + 1], rows[j + 1][i + 1], rows[j + 1][i]], top));
+            }
+            AddFace(patches, Turned([.. rows.Select(r => r[0]), square[0]], top));
+            AddFace(patches, Turned([.. rows.Select(r => r[^1]).Reverse(), square[^1]], top));
         }
+        return FaceMerge.Join(patches);
+
+        List<int> Row(List<Point2> points, double w) => points.ConvertAll(p => AddPoint(patches, p, w));
+
+        static List<int> Turned(List<int> corners, bool top)
+        {
+            if (!top) corners.Reverse();
+            return corners;
+        }
+    }
+
+    private static int AddPoint(FacePatches patches, Point2 p, double w)
+    {
+        patches.Points.Add(new(p.X, p.Y, w));
+        return patches.Points.Count - 1;
+    }
+
+    private static void AddFace(FacePatches patches, List<int> corners)
+    {
+        var origin = patches.Points[corners[0]];
+        var normal = new Vector3(0, 0, 0);
+        for (var i = 1; i + 1 < corners.Count; i++) normal += (patches.Points[corners[i]] - origin).Cross(patches.Points[corners[i + 1]] - origin);
+        patches.AddRing(patches.Planes.Count, corners);
+        patches.Planes.Add(new(origin, origin, 1 / normal.Length * normal));
     }
 
     /// <summary>The outline's corners along the edge, ends among them, and those of the rest between them.</summary>
@@ -69,18 +109,17 @@ public static class RoundedBoard
     /// <summary>The rounded edge in section from the top down: how far in from the edge, how high.</summary>
     private static List<(double In, double W)> Profile(double radius, double thickness, double chord)
     {
-        var n = new ChordArc(new(0, radius), new(radius, 0), Angle.Tan(Math.PI / 8)).Chords(chord);
-        var points = new List<(double In, double W)>();
-        for (var k = 0; k <= n; k++) points.Add(At(k, top: true));
-        for (var k = thickness - 2 * radius > Tolerance.Same ? n : n - 1; k >= 0; k--) points.Add(At(k, top: false));
-        return points;
+        var (upper, lower) = (Quarter(radius, thickness, chord, true), Quarter(radius, thickness, chord, false));
+        // A half-round has one line where its quarters meet.
+        return [.. upper, .. lower.Skip(thickness - 2 * radius > Tolerance.Same ? 0 : 1)];
+    }
 
-        (double In, double W) At(int k, bool top)
-        {
-            var turned = Math.PI / 2 * k / n;
-            var (across, up) = (radius * (1 - Angle.Sin(turned)), radius * (1 - Angle.Cos(turned)));
-            return (across, top ? -up : up - thickness);
-        }
+    /// <summary>The quarter at the top or the bottom arris, from the top down.</summary>
+    private static List<(double In, double W)> Quarter(double radius, double thickness, double chord, bool top)
+    {
+        var n = new ChordArc(new(0, radius), new(radius, 0), Angle.Tan(Math.PI / 8)).Chords(chord);
+        var points = Enumerable.Range(0, n + 1).Select(k => Math.PI / 2 * k / n).Select(a => (In: radius * (1 - Angle.Sin(a)), Up: radius * (1 - Angle.Cos(a))));
+        return top ? [.. points.Select(p => (p.In, -p.Up))] : [.. points.Reverse().Select(p => (p.In, p.Up - thickness))];
     }
 
     /// <summary>The chain a distance further in, its ends on the outline's edges beside it.</summary>

@@ -43,7 +43,7 @@ internal static class ClashProof
         var joint = $"{prism.Part.Id}/{carrier.Id}";
         var rooms = carrier.Cuts.Where(c => c.Joint == joint && c.Kind == CutKind.Housing).Select(c => RoomOf(carrier, c).Grown(Tolerance.Joint / 10)).ToList();
         var left = ConvexClip.Area(inside) - Covered(inside, rooms, 0);
-        return left <= LeastArea ? null : new(prism.Part.Id, carrier.Id, "outside its housing in plan, square mm", left);
+        return left <= LeastArea ? null : new(prism.Part.Id, carrier.Id, "outside its housing in plan", left, true);
     }
 
     /// <summary>Area of a ring inside any of some boxes: each box, less what later boxes cover of it.</summary>
@@ -65,7 +65,7 @@ internal static class ClashProof
         var area = ConvexClip.IsConvex(b.Plan) ? ConvexClip.Area(ConvexClip.Inside(a.Plan, b.Plan))
             : ConvexClip.IsConvex(a.Plan) ? ConvexClip.Area(ConvexClip.Inside(b.Plan, a.Plan))
             : Path2.Polygon(a.Plan).Area - Region.Difference(Path2.Polygon(a.Plan), Path2.Polygon(b.Plan)).Sum(r => r.Area);
-        return area <= LeastArea ? null : new(a.Part.Id, b.Part.Id, "in plan, square mm", area);
+        return area <= LeastArea ? null : new(a.Part.Id, b.Part.Id, "in plan", area, true);
     }
 
     /// <summary>Bodies of strings and newels, tenons left out; a string let into another one at the corner is that joint's matter.</summary>
@@ -77,7 +77,7 @@ internal static class ClashProof
         var area = inside.Count < 3 ? 0 : ConvexClip.Area(inside);
         var corner = a.Cuts.Concat(b.Cuts).FirstOrDefault(c => c.Kind == CutKind.CornerHousing && (c.Joint == $"{a.Id}/{b.Id}" || c.Joint == $"{b.Id}/{a.Id}"));
         if (corner is not null) area -= corner.Depth * corner.Shape.Bounds.Width;
-        return area <= LeastArea || CarrierHeights.Pass(a, b, inside) ? null : new(a.Id, b.Id, "in plan, square mm", area);
+        return area <= LeastArea || CarrierHeights.Pass(a, b, inside) ? null : new(a.Id, b.Id, "in plan", area, true);
     }
 
     internal static List<Point2> RingOf(Part carrier)
@@ -121,7 +121,7 @@ internal static class ClashProof
                     Math.Min(ra.MaxX, rb.MaxX) - Math.Max(ra.MinX, rb.MinX), Math.Min(ra.MaxY, rb.MaxY) - Math.Max(ra.MinY, rb.MinY),
                     Math.Min(va.MaxY, vb.MaxY) - Math.Max(va.MinY, vb.MinY),
                 }.Min();
-                if (shared > Tolerance.Joint) yield return new($"{newel.Id}: {a.Id}", $"{newel.Id}: {b.Id}", "cuts meet, mm", shared);
+                if (shared > Tolerance.Joint) yield return new($"{newel.Id}: {a.Id}", $"{newel.Id}: {b.Id}", "cuts meet", shared, false);
             }
         }
     }

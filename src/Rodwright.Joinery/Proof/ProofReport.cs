@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Geometry;
 
 namespace Rodwright.Joinery.Proof;
 
@@ -34,8 +35,14 @@ public sealed record JointProof(string Id, string Kind, string Male, string Fema
 /// <param name="First">A part, or a cut of a newel.</param>
 /// <param name="Second">The other.</param>
 /// <param name="Where">Where, in words.</param>
-/// <param name="Size">How much of it, mm or square mm as said in <paramref name="Where"/>.</param>
-public sealed record Clash(string First, string Second, string Where, double Size);
+/// <param name="Size">How much of it, square mm, or mm where it is no area.</param>
+/// <param name="IsArea">Whether it is an area.</param>
+public sealed record Clash(string First, string Second, string Where, double Size, bool IsArea)
+{
+    /// <summary>Where and how much, told in the unit of a job.</summary>
+    public string Words(Units units) => !IsArea ? $"{Where} by {units.With(Size)}"
+        : units.IsInches ? $"{Where}, {Number.Print(Size / (Units.Inch * Units.Inch), 3)} sq in" : $"{Where}, {Number.Print(Size, 2)} square mm";
+}
 
 /// <summary>A part in its blank.</summary>
 /// <param name="Part">Id of the part.</param>

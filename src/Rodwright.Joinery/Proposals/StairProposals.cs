@@ -36,16 +36,16 @@ public static class StairProposals
         var outcome = Stair.Draft(whole, read.Findings, shelf);
         if (outcome.Value is not { } stair) return Worst(outcome.Findings);
         if (Worst(stair.Findings) is { } breach) return breach;
-        return Unproved(stair.Prove());
+        return Unproved(stair.Prove(), stair.Units);
     }
 
-    private static string? Unproved(ProofReport proof) => proof switch
+    private static string? Unproved(ProofReport proof, Units units) => proof switch
     {
         { Holds: true } => null,
-        { Clashes: [var clash, ..] } => $"{clash.First} and {clash.Second} would stand in one place: {clash.Where}",
+        { Clashes: [var clash, ..] } => $"{clash.First} and {clash.Second} would stand in one place: {clash.Words(units)}",
         { NewelCuts: [var cuts, ..] } => $"two cuts of one newel would meet: {cuts.First} and {cuts.Second}",
-        _ when proof.Joints.FirstOrDefault(j => !j.Holds) is { } joint => $"the {joint.Kind} of {joint.Male} in {joint.Female} does not close: gap {Number.Print(joint.Gap, 3)}",
-        _ when proof.Blanks.FirstOrDefault(b => !b.Holds) is { } blank => $"{blank.Part} stands {Number.Print(blank.Outside, 2)} out of its blank",
+        _ when proof.Joints.FirstOrDefault(j => !j.Holds) is { } joint => $"the {joint.Kind} of {joint.Male} in {joint.Female} does not close: gap {units.Print(joint.Gap, 3)}",
+        _ when proof.Blanks.FirstOrDefault(b => !b.Holds) is { } blank => $"{blank.Part} stands {units.Print(blank.Outside)} out of its blank",
         _ => "the stair does not measure what was surveyed",
     };
 

@@ -1,6 +1,7 @@
 using Rodwright.Drawings.Formats.Dxf;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Steps;
 
 namespace Rodwright.Rod.Machining;
 
@@ -14,6 +15,7 @@ public static class PartDxf
     {
         var entities = new List<DxfEntity>();
         if (part.Kind == PartKind.Newel) Newel(part, entities);
+        else if (part.Kind == PartKind.BentRiser) Flat(FlatRiser.Of(kit.Plan, part), entities);
         else Board(part, entities);
         entities.AddRange(PartMarking.Of(part, kit));
         return new(entities);
@@ -38,11 +40,19 @@ public static class PartDxf
             var place = piece.Place;
             entities.Add(new DxfPath(MachiningLayers.Jointed, Path2.Rectangle(place.MinX, place.MinY, place.MaxX, place.MaxY)));
         }
-        // A bent riser is cut as the flat board it is before it is bent; its face is what it becomes.
-        entities.Add(new DxfPath(MachiningLayers.Outline, part.Kind == PartKind.BentRiser ? Path2.Rectangle(0, 0, blank.Length, blank.Width) : MachiningFrame.Place(part, 0, part.FaceSide.Outline)));
+        entities.Add(new DxfPath(MachiningLayers.Outline, MachiningFrame.Place(part, 0, part.FaceSide.Outline)));
         entities.AddRange(Cuts(part, 0, layer => layer));
         for (var i = 1; i < part.Faces.Length; i++)
             entities.Add(new DxfPath(MachiningLayers.TopEdge, MachiningFrame.Place(part, i, part.Faces[i].Outline)));
+    }
+
+    /// <summary>A bent riser is cut as the flat board it is before it is bent; its face is what it becomes. What is squared across it for the bend is pencilled on.</summary>
+    private static void Flat(FlatRiser board, List<DxfEntity> entities)
+    {
+        entities.Add(new DxfPath(MachiningLayers.Blank, Path2.Rectangle(0, 0, board.Length, board.Height)));
+        entities.Add(new DxfPath(MachiningLayers.Outline, Path2.Rectangle(0, 0, board.Length, board.Height)));
+        entities.AddRange(board.Lines.Select(l => new DxfPath(MachiningLayers.Marking, Path2.Polyline(new Point2(l.X, 0), new Point2(l.X, board.Height)))));
+        entities.Add(new DxfPath(MachiningLayers.TopEdge, board.Edge.Moved(p => p + new Vector2(0, board.Height + MachiningFrame.Gap))));
     }
 
     private static IEnumerable<DxfEntity> Cuts(Part part, int face, Func<DxfLayer, DxfLayer> named)

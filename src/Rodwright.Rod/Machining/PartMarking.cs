@@ -2,6 +2,7 @@ using Rodwright.Drawings.Formats.Dxf;
 using Rodwright.Drawings.Marks;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Steps;
 
 namespace Rodwright.Rod.Machining;
 
@@ -45,12 +46,17 @@ internal static class PartMarking
         yield return Words(layer, tail + new Vector2(up.X * 70 + (up.X == 0 ? 15 : 0), up.X == 0 ? 20 : -4), "up the stair", Small, up.X < 0 ? HorizontalAnchor.End : HorizontalAnchor.Start);
         foreach (var cut in part.Cuts.Where(c => c.Face == 0))
             foreach (var entity in Label(layer, MachiningFrame.Place(part, 0, cut.Filled), cut, kit.Plan.Units)) yield return entity;
+        if (part.Kind != PartKind.BentRiser) yield break;
+        // Each line's words stand on a row of their own, beside it.
+        var lines = FlatRiser.Of(kit.Plan, part).Lines;
+        for (var i = 0; i < lines.Length; i++)
+            yield return Words(layer, new(lines[i].X + 3, blank.Width - (i + 1.5) * 2 * Small), lines[i].What, Small);
     }
 
     private static double Below(Part part) => -part.Blank.JointedUp.Select(p => p.Place.MinY).Append(0).Min();
 
     private static double Above(Part part) =>
-        (part.Faces.Length > 1 ? MachiningFrame.Gap + part.Faces[1].Outline.Bounds.Height : 0)
+        (part.Kind == PartKind.BentRiser ? MachiningFrame.Gap + part.Blank.Thickness : part.Faces.Length > 1 ? MachiningFrame.Gap + part.Faces[1].Outline.Bounds.Height : 0)
         + part.Blank.JointedUp.Select(p => p.Place.MaxY - part.Blank.Width).Append(0).Max();
 
     private static IEnumerable<DxfEntity> Label(DxfLayer layer, Path2 shape, Cut cut, Units units)

@@ -3,6 +3,7 @@ using Rodwright.Drawings.Sheets;
 using Rodwright.Drawings.Sheets.Dimensions;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Steps;
 using Rodwright.Rod.Sheets;
 using Rodwright.Rod.Tables;
 using Rodwright.Rod.Views;
@@ -61,8 +62,11 @@ internal static class BottomStepSheets
         lines.Add(StrokeMark.Line(place.Map(end.Centre - 6 / place.Scale.Factor * end.Out), place.Map(end.Centre + 6 / place.Scale.Factor * end.Out), Pens.Centre, Layer.Centre));
         lines.Add(StrokeMark.Line(place.Map(end.Centre - new Vector2(0, 6 / place.Scale.Factor)), place.Map(end.Centre + new Vector2(0, 6 / place.Scale.Factor)), Pens.Centre, Layer.Centre));
         yield return new ClipMark(window, lines);
-        foreach (var (mark, at) in new[] { (block.Mark, Footprint.Of(block).Bounds.Centre), (newel.Part.Mark, newel.Outline.Bounds.Centre) })
-            yield return new TextMark(place.Map(at), mark, lettering.Mark, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, bold: true);
+        foreach (var (mark, within) in new[] { (block.Mark, Footprint.Of(block).Bounds), (newel.Part.Mark, newel.Outline.Bounds) })
+        {
+            var (text, height) = TextFit.Within(mark, place.Map(within).Width - 2, lettering.Mark, bold: true);
+            yield return new TextMark(place.Map(within.Centre), text, height, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, bold: true);
+        }
         // From the nosing of the return towards the stair; up from the nosing in front.
         var (practice, step) = (job.Practice, job.BottomStep);
         var edge = end.Line(practice.Nosing).Vertices[0].At;
@@ -85,38 +89,17 @@ internal static class BottomStepSheets
 
     private static IEnumerable<Mark> DrawBoard(RodJob rod, Part riser, Placement place, SheetLettering lettering)
     {
-        var (plan, step) = (rod.Stair.Plan, rod.Stair.Job.BottomStep);
-        var (length, height, thick) = (riser.Blank.Length, riser.Blank.Width, riser.Blank.Thickness);
+        var flat = FlatRiser.Of(rod.Stair.Plan, riser);
+        var (length, height) = (flat.Length, flat.Height);
         yield return place.Stroke(Path2.Rectangle(0, 0, length, height), Pens.Outline, Layer.OutlineToCut, riser.Id);
-        var stops = new List<double> { 0, length };
-        var (left, right) = (0.0, 0.0); // how far it is thinned from each end
-        foreach (var end in plan.RoundedEnds)
-        {
-            // Seen on the face, from the foot of the stair: the end on the left of the plan lies on the left.
-            var isLeft = end.Out.X < 0;
-            var bent = end.Development(-step.Veneer / 2);
-            double[] own = [end.Back - end.Radius, bent, bent + step.Thinned - step.Wedges, bent + step.Thinned];
-            stops.AddRange(own.Select(s => isLeft ? s : length - s));
-            if (isLeft) left = own[^1];
-            else right = own[^1];
-        }
-        foreach (var x in stops.Where(x => x > 0.05 && x < length - 0.05))
-            yield return place.Stroke(Path2.Polyline(new Point2(x, 0), new Point2(x, height)), Pens.Hidden, Layer.Hidden, riser.Id);
+        foreach (var line in flat.Lines)
+            yield return place.Stroke(Path2.Polyline(new Point2(line.X, 0), new Point2(line.X, height)), Pens.Hidden, Layer.Hidden, riser.Id);
         var box = place.Map(new Box2(0, 0, length, height));
         yield return new TextMark(box.Centre, riser.Mark, lettering.Mark, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, bold: true, of: riser.Id);
         // The top edge in its true place along the board; its thickness at the sheet's scale.
         var edge = new Placement(place.Scale, Point2.Origin, new(box.MinX, box.MaxY + EdgeApart - 1));
-        var profile = new List<Point2> { new(0, 0), new(length, 0) };
-        if (right > 0) profile.AddRange([new(length, step.Veneer), new(length - right, step.Veneer), new(length - right, thick)]);
-        else profile.Add(new(length, thick));
-        if (left > 0) profile.AddRange([new(left, thick), new(left, step.Veneer), new(0, step.Veneer)]);
-        else profile.Add(new(0, thick));
-        yield return edge.Stroke(Path2.Polygon(profile), Pens.Visible, Layer.Visible, riser.Id);
-        var along = stops.Order().Aggregate(new List<double>(), (kept, x) =>
-        {
-            if (kept.Count == 0 || x - kept[^1] > 0.05) kept.Add(x);
-            return kept;
-        });
+        yield return edge.Stroke(flat.Edge, Pens.Visible, Layer.Visible, riser.Id);
+        double[] along = [0, .. flat.Lines.Select(l => l.X), length];
         foreach (var m in RunningDimension.Draw(along.Select(x => new DimensionStop(place.Map(new Point2(x, 0)), x)), new(new(0, box.MinY - 3), new(1, 0)), lettering.Dimensions)) yield return m;
         foreach (var m in RunningDimension.Draw(((double[])[0, height]).Select(y => new DimensionStop(place.Map(new Point2(0, y)), y)), new(new(box.MinX - 3, 0), new(0, 1)), lettering.Dimensions)) yield return m;
     }

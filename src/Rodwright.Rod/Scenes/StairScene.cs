@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Rodwright.Drawings.Formats;
 using Rodwright.Drawings.Formats.Gltf;
+using Rodwright.Drawings.Formats.Models;
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
@@ -24,21 +25,21 @@ public static class StairScene
     public const double Chord = 0.03;
 
     // Plain tones, linear.
-    private static readonly GlbMaterial Floor = new("floor", 0.62, 0.58, 0.52), Wall = new("wall", 0.78, 0.75, 0.70);
+    private static readonly ModelMaterial Floor = new("floor", 0.62, 0.58, 0.52), Wall = new("wall", 0.78, 0.75, 0.70);
 
     /// <summary>The file scene.glb.</summary>
     public static WrittenFile Write(Stair stair)
     {
         var apart = TakenApart.Of(stair.Kit);
         var room = Room.Of(stair);
-        List<GlbPiece> pieces = [.. KitSolids.Of(stair.Kit, Chord).AsParallel().AsOrdered().Select(s => Piece(s, apart[s.Part.Id])), .. room.Select(Piece)];
+        List<ModelPiece> pieces = [.. KitSolids.Of(stair.Kit, Chord).AsParallel().AsOrdered().Select(s => Piece(s, apart[s.Part.Id])), .. room.Select(Piece)];
         return new("scene.glb", "model/gltf-binary", GlbWriter.WriteDrawn(stair.Job.Title, pieces, Whole(stair, room)));
     }
 
-    private static GlbPiece Piece(PlacedSolid solid, ImmutableArray<Leg> apart) =>
+    private static ModelPiece Piece(PlacedSolid solid, ImmutableArray<Leg> apart) =>
         new(solid.Part.Id, solid.Part.Mark, solid.Part.Name, solid.Shape, solid.Frame, PartLook.Of(solid.Part)) { Extras = Extras(solid.Part, apart) };
 
-    private static GlbPiece Piece(RoomPiece room) =>
+    private static ModelPiece Piece(RoomPiece room) =>
         new("", "", room.Name, room.Shape, new(default, new(1, 0, 0), new(0, 1, 0)), room.Kind == "wall" ? Wall : Floor)
         {
             Extras = SceneText.Fixed(new() { ["room"] = room.Kind, ["looks"] = SceneText.Of(room.Looks) }),

@@ -49,8 +49,8 @@ public static class TakenApart
     {
         PartKind.Riser or PartKind.TaperedRiser => [new(-Back * part.FaceSide.Frame.W, 0.4, 0.75)],
         PartKind.BentRiser => [new(-Back * part.FaceSide.Frame.V, 0.4, 0.75)],
-        PartKind.Block => [new(Lifted / 3 * Vector3.Up, 0.6, 1)],
-        PartKind.Wedges => [new(2 * Lifted / 3 * Vector3.Up, 0.6, 1)],
+        PartKind.Block => [new(Lifted / 7 * Vector3.Up, 0.6, 1)],
+        PartKind.Wedges => [new(4 * Lifted / 7 * Vector3.Up, 0.6, 1)],
         _ => [new(Lifted * Vector3.Up, 0.6, 1)],
     };
 

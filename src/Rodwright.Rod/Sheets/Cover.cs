@@ -82,7 +82,7 @@ public static class Cover
         ]);
         foreach (var joint in proof.Joints.Where(j => !j.Holds).Take(8))
             flow.Paragraph($"{joint.Male} in {joint.Female}: gap {rod.Units.Print(joint.Gap, 3)}, reaches {rod.Units.Print(joint.Reached, 2)} of {rod.Units.Print(joint.Wanted, 2)}");
-        foreach (var clash in proof.Clashes.Concat(proof.NewelCuts).Take(8)) flow.Paragraph($"{clash.First} and {clash.Second}: {clash.Where}");
+        foreach (var clash in proof.Clashes.Concat(proof.NewelCuts).Take(8)) flow.Paragraph($"{clash.First} and {clash.Second}: {clash.Words(rod.Units)}");
     }
 
     private static string Count(RegulationReport report, CheckOutcome outcome) => Number.Print(report.Count(outcome), 0);

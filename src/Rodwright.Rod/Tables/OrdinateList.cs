@@ -2,6 +2,7 @@ using Rodwright.Drawings.Formats;
 using Rodwright.Drawings.Formats.Tables;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Steps;
 
 namespace Rodwright.Rod.Tables;
 
@@ -17,7 +18,8 @@ public static class OrdinateList
     {
         PartKind.WallString or PartKind.NewelString => [.. StringOrdinates.Of(kit.Strings.First(s => s.Part.Id == part.Id), kit.Plan.Units)],
         PartKind.Newel => [.. PieceOrdinates.OfNewel(part, kit.Plan.Units)],
-        _ => [.. PieceOrdinates.OfFlat(part)],
+        PartKind.BentRiser => [.. PieceOrdinates.OfFlatRiser(part, FlatRiser.Of(kit.Plan, part))],
+        _ => [.. PieceOrdinates.OfFlat(part, kit.Plan.Units)],
     };
 
     /// <summary>Those of all parts as a file, lengths with at most two decimals.</summary>

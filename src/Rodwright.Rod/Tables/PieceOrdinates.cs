@@ -1,5 +1,6 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Steps;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Rod.Tables;
@@ -33,25 +34,49 @@ internal static class PieceOrdinates
             new(part.Mark, part.Name, $"face {part.Faces[cut.Face].Looks}", feature, point, p.X, p.Y, null, foot + p.Y, cut.Depth);
     }
 
-    /// <summary>A flat piece's: every corner of each face, from the board's left end and its lower edge; of a tread or nosing piece, from the nosing's edge.</summary>
-    public static IEnumerable<Ordinate> OfFlat(Part part)
+    /// <summary>A flat piece's: every corner of each face, from the board's left end and its lower edge; of a tread or nosing piece, from the nosing's edge. Then the centre of each arc.</summary>
+    public static IEnumerable<Ordinate> OfFlat(Part part, Units units)
     {
         if (part.Kind is PartKind.Tread or PartKind.TaperedTread or PartKind.NosingPiece)
-            return TreadCorners.Of(part).Select((p, i) => new Ordinate(part.Mark, part.Name, part.FaceSide.Looks, "outline", "corner " + TreadCorners.Letter(i), p.X, p.Y, null, null, null));
-        return OfRiser(part);
+        {
+            var corners = TreadCorners.Of(part);
+            for (var i = 0; i < corners.Length; i++)
+                yield return new(part.Mark, part.Name, part.FaceSide.Looks, "outline", "corner " + TreadCorners.Letter(i), corners[i].X, corners[i].Y, null, null, null);
+            foreach (var arc in Arcs(part, part.FaceSide, units)) yield return arc;
+            yield break;
+        }
+        foreach (var face in part.Faces)
+        {
+            for (var i = 0; i < face.Outline.Vertices.Length; i++)
+            {
+                var on = TreadCorners.Measured(part, face.Outline.Vertices[i].At);
+                yield return new(part.Mark, part.Name, face.Looks, "outline", $"corner {Number.Print(i + 1, 0)}", on.X, on.Y, null, null, null);
+            }
+            foreach (var arc in Arcs(part, face, units)) yield return arc;
+        }
     }
 
-    private static IEnumerable<Ordinate> OfRiser(Part part)
+    private static IEnumerable<Ordinate> Arcs(Part part, PartFace face, Units units)
     {
-        for (var f = 0; f < part.Faces.Length; f++)
+        for (var i = 0; i < face.Outline.EdgeCount; i++)
         {
-            var n = 0;
-            foreach (var v in part.Faces[f].Outline.Vertices)
-            {
-                var on = new Point2(v.At.X - part.Blank.Corner.X, v.At.Y);
-                yield return new(part.Mark, part.Name, part.Faces[f].Looks, "outline", $"corner {Number.Print(++n, 0)}", on.X, on.Y, null, null, null);
-            }
+            var (from, to, bulge) = face.Outline.Edge(i);
+            if (bulge == 0) continue;
+            var arc = Arc2.FromBulge(from, to, bulge);
+            var centre = TreadCorners.Measured(part, arc.Centre);
+            yield return new(part.Mark, part.Name, face.Looks, $"outline, arc of radius {units.Print(arc.Radius)}", "centre", centre.X, centre.Y, null, null, null);
         }
+    }
+
+    /// <summary>A bent riser's, as the flat board it is before it is bent: its corners and the lines squared across it.</summary>
+    public static IEnumerable<Ordinate> OfFlatRiser(Part part, FlatRiser board)
+    {
+        var corners = Path2.Rectangle(0, 0, board.Length, board.Height).Vertices;
+        for (var i = 0; i < corners.Length; i++) yield return Row("face", "outline before it is bent", "corner " + Number.Print(i + 1, 0), corners[i].At);
+        foreach (var line in board.Lines) yield return Row("face", "squared across", line.What, new(line.X, 0));
+        for (var i = 0; i < board.Edge.Vertices.Length; i++) yield return Row("top edge", "outline before it is bent", "corner " + Number.Print(i + 1, 0), board.Edge.Vertices[i].At);
+
+        Ordinate Row(string face, string feature, string point, Point2 at) => new(part.Mark, part.Name, face, feature, point, at.X, at.Y, null, null, null);
     }
 
     /// <summary>What a cut is, in words: "mortice, newel string 1, upper".</summary>

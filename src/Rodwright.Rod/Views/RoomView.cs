@@ -26,6 +26,8 @@ public sealed class RoomView
         foreach (var newel in stair.Plan.Newels) box = box.With(newel.Centre);
         foreach (var wall in Walls) box = box.With(wall.From).With(wall.To).With(wall.At(wall.Length / 2) - wall.LeafOut * wall.Inward);
         if (Well is not null) box = box.With(Well.Bounds);
+        // The floors at both ends are walked too: the headroom may be least on one, off the stair.
+        if (Report.Headroom?.Least is { } least) box = box.With(least.At);
         Bounds = box;
     }
 

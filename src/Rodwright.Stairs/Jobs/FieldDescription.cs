@@ -30,6 +30,9 @@ public sealed record FieldDescription(
     /// <summary>The word for its unit in a job of a unit: mm, "ft, in", or what the field counts in.</summary>
     public string UnitIn(Units units) => IsLength && units.IsInches ? "ft, in" : Unit;
 
+    /// <summary>What it means and where its default comes from, lengths told in the unit of a job.</summary>
+    public string SourceIn(Units units) => units.IsInches && Fields.InchWords.Of(Path) is { } inches ? inches : Source;
+
     /// <summary>Label of the group of fields it stands in: "tread wedge"; empty at the top of the file.</summary>
     public string Group { get; init; } = "";
 }

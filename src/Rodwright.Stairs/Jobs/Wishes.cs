@@ -1,3 +1,4 @@
+using Rodwright.Geometry;
 using Rodwright.Stairs.Surveys;
 
 namespace Rodwright.Stairs.Jobs;
@@ -5,6 +6,9 @@ namespace Rodwright.Stairs.Jobs;
 /// <summary>What is wished for of a stair that is still to be chosen. A stair that is set out takes no notice of them.</summary>
 public sealed record Wishes
 {
+    /// <summary>Nothing in particular wished for, in a job of a unit: the ideal is a whole number of its steps.</summary>
+    public static Wishes UsualIn(Units units) => units.IsInches ? InchUsual.Wishes : new();
+
     /// <summary>Twice the rise and the going together, as it walks best, mm; default 630, about 63 cm (standards.md 10).</summary>
     public double Comfort { get; init; } = 630;
 

@@ -13,7 +13,7 @@ namespace Rodwright.Stairs.Proposals;
 /// <param name="Newel">Side of the newels, mm.</param>
 /// <param name="Width">Width over the strings, mm.</param>
 public sealed record Candidate(
-    Family Family, ImmutableArray<int> Steps, double? Well, int Risers, ImmutableArray<int> Goings, int Going, double Newel, double Width)
+    Family Family, ImmutableArray<int> Steps, double? Well, int Risers, ImmutableArray<int> Goings, double Going, double Newel, double Width)
 {
     /// <summary>Offset of each turn's risers where the job has to fix it, mm; null where it is solved.</summary>
     public ImmutableArray<double?> Offsets { get; init; } = [];

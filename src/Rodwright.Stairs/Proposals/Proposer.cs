@@ -18,7 +18,7 @@ public static class Proposer
     {
         var search = new Search(brief, table);
         var range = SearchRange.Of(brief, search.Rules);
-        var wishes = brief.Wishes ?? new();
+        var wishes = brief.Wishes ?? Wishes.UsualIn(brief.Units);
         var ranking = new Ranking(wishes.Weights, wishes.Comfort * brief.ModelScale, search.Rules.Headroom);
         // The judging is one thread's work and fills one table; setting out what comes of it is most of the rest, and each family's own.
         var families = Wanted(wishes).Select(f => new Shortlist(brief, table, search, range, ranking, confirm) is var s ? (Family: f, Shortlist: s, Layouts: s.Layouts(f)) : default).ToArray();

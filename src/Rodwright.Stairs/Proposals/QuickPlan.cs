@@ -23,8 +23,9 @@ internal sealed class QuickPlan
     private readonly double[] low;
     private readonly double[] high;
 
-    public QuickPlan(Job job, RuleBounds rules, QuickRoom room, TurnFits[] turns, bool[] against)
+    public QuickPlan(Job job, RuleBounds rules, Pace pace, QuickRoom room, TurnFits[] turns, bool[] against)
     {
+        Pace = pace;
         (Job, this.rules, this.room, this.turns, this.against, height) = (job, rules, room, turns, against, job.Survey.Height);
         (inner, outer) = (PlanShape.Thickness(job, job.InnerSide), PlanShape.Thickness(job, job.OuterSide));
         innerOpen = job.InnerSide == SideKind.Open;
@@ -37,6 +38,9 @@ internal sealed class QuickPlan
 
     /// <summary>Newel, width and practice; its layout is none of the candidates'.</summary>
     public Job Job { get; }
+
+    /// <summary>The steps goings are counted in.</summary>
+    public Pace Pace { get; }
 
     public double Clear { get; }
 
@@ -55,13 +59,13 @@ internal sealed class QuickPlan
     /// <summary>Judges one candidate; by how much each bound is passed, or 0, goes into <paramref name="over"/>. True when none is.</summary>
     /// <param name="risers">Number of risers.</param>
     /// <param name="goings">Goings of each flight.</param>
-    /// <param name="going">Going, mm.</param>
+    /// <param name="going">Going, counted in <see cref="Pace"/>.</param>
     /// <param name="over">One place for each bound.</param>
     /// <param name="whole">Whether to go on once one is passed: what stands later is then judged too.</param>
     public bool Judge(int risers, ReadOnlySpan<int> goings, int going, Span<double> over, bool whole)
     {
         over[..Bounds].Clear();
-        double rise = height / risers, g = going;
+        double rise = height / risers, g = Pace.At(going);
         var straight = false;
         foreach (var n in goings) straight |= n > 0;
         over[(int)Bound.Rise] = Off(rise, rules.Rise);
@@ -74,7 +78,7 @@ internal sealed class QuickPlan
         over[(int)Bound.TwoRiseAndGoing] = Off(2 * rise + g, rules.TwoRiseAndGoing);
         over[(int)Bound.ClearWidth] = Math.Max(0, rules.ClearWidth - Clear);
         if (!whole && !Fits(over)) return false;
-        JudgeTurns(rise, going, goings, over);
+        JudgeTurns(rise, going, g, goings, over);
         if (!whole && !Fits(over)) return false;
         JudgeFlights(risers, rise, goings, over);
         JudgeShoulders(goings, g, over);
@@ -114,7 +118,7 @@ internal sealed class QuickPlan
 
     private static double Off(double value, (double Least, double Most) range) => Math.Max(0, Math.Max(range.Least - value, value - range.Most));
 
-    private void JudgeTurns(double rise, int going, ReadOnlySpan<int> goings, Span<double> over)
+    private void JudgeTurns(double rise, int going, double g, ReadOnlySpan<int> goings, Span<double> over)
     {
         var narrowest = double.PositiveInfinity;
         for (var i = 0; i < turns.Length; i++)
@@ -123,7 +127,7 @@ internal sealed class QuickPlan
             if (fit.Past && (goings[i] == 0 || goings[i + 1] == 0)) over[(int)Bound.Shoulders] = fit.Offset;
             Raise(over, Bound.Proud, Job.Practice.NewelHousing - Tolerance.Same - (turns[i].Site.HalfNewel - turns[i].Site.InnerFace));
             if (turns[i].IsLanding) continue;
-            if (turns[i].Turn.SharedBefore > goings[i] || turns[i].Turn.SharedAfter > goings[i + 1]) over[(int)Bound.Shoulders] = going;
+            if (turns[i].Turn.SharedBefore > goings[i] || turns[i].Turn.SharedAfter > goings[i + 1]) over[(int)Bound.Shoulders] = g;
             narrowest = Math.Min(narrowest, fit.Measure.Faces);
             Raise(over, Bound.Narrow, fit.NarrowShort);
             Raise(over, Bound.TaperedGoing, fit.GoingShort);

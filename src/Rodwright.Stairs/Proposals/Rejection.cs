@@ -65,7 +65,7 @@ internal static class Rejection
     private static bool IsOfHouse(Bound bound) => bound is Bound.WellLength or Bound.WellWidth or Bound.RoomLength or Bound.RoomWidth;
 
     private static Candidate Taken(Family family, QuickPlan plan, ImmutableArray<int> steps, double? well, int risers, ReadOnlySpan<int> goings, int going) =>
-        new(family, steps, well, risers, [.. goings], going, plan.Job.Practice.Newel, plan.Job.Width)
+        new(family, steps, well, risers, [.. goings], plan.Pace.At(going), plan.Job.Practice.Newel, plan.Job.Width)
         {
             Offsets = [.. plan.Found.Select(f => f.Fixed ? f.Offset : (double?)null)], Measures = plan.Measures,
         };

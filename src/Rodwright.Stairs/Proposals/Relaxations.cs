@@ -1,3 +1,4 @@
+using Rodwright.Geometry;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Regulations;
 using Rodwright.Stairs.Surveys;
@@ -14,7 +15,7 @@ internal static class Relaxations
     /// <summary>The change; null when none of its kind holds.</summary>
     public static Relaxation? Of(Brief brief, Regulation table, Bound bound, double over, Candidate c, RuleBounds rules, Func<Job, string?> confirm)
     {
-        var rise = brief.Survey.Height / c.Risers;
+        var (rise, pace) = (brief.Survey.Height / c.Risers, Pace.OfGoings(brief.Units));
         return bound switch
         {
             Bound.WellLength => Moved(by => Well(brief, w => w with { Length = Longer(w.Length, by) }, by), "more well"),
@@ -31,8 +32,9 @@ internal static class Relaxations
 
         Relaxation? Moved(Func<double, Brief?> change, string what)
         {
-            for (var by = Math.Ceiling(over - 1e-6); by <= Math.Min(MostMoved, over + 40); by++)
+            for (var steps = pace.Up(over, 1e-6); pace.At(steps) <= Math.Min(MostMoved, over + 40); steps++)
             {
+                var by = pace.At(steps);
                 if (change(by) is not { } changed || !Holds(changed, c)) continue;
                 return Closes(changed, c) ? new(bound, by, $"{Mm(brief.Units, by)} {what}") : null;
             }
@@ -41,14 +43,14 @@ internal static class Relaxations
 
         Relaxation? Newel()
         {
-            for (var newel = Math.Ceiling((c.Newel + 1) / 5) * 5; newel <= 200; newel += 5)
+            for (var newel = brief.Units.Up(c.Newel + 1, 5); newel <= 200; newel = brief.Units.Up(newel + 1, 5))
                 if (Holds(brief, c with { Newel = newel, Offsets = [] }) && Closes(brief, c with { Newel = newel, Offsets = [] })) return new(bound, newel - c.Newel, $"a newel of {brief.Units.Print(newel)} with {Stair(c, brief)}");
             return null;
         }
 
         Relaxation? Wider()
         {
-            for (var width = Math.Ceiling(c.Width + over); width <= c.Width + 400; width += 5)
+            for (var width = brief.Units.Up(c.Width + over); width <= c.Width + 400; width = brief.Units.Stock(width + brief.Units.Nearby(5)))
                 if (Holds(brief, c with { Width = width, Offsets = [] }) && Closes(brief, c with { Width = width, Offsets = [] })) return new(bound, width - c.Width, $"a stair {brief.Units.Print(width)} wide");
             return null;
         }
@@ -70,24 +72,25 @@ internal static class Relaxations
             (Bound.WellLength, "more well"), (Bound.WellWidth, "more width of well"), (Bound.RoomLength, "more room along the wall"), (Bound.RoomWidth, "more room out from the wall"),
         ];
         // Whole steps and level lines across a turn may ask for a little more than boxes tell, and of the well both ways.
-        var by = new double[ways.Length];
+        var (by, pace) = (new double[ways.Length], Pace.OfGoings(brief.Units));
         var first = 0;
         for (var i = 0; i < by.Length; i++)
         {
-            by[i] = Math.Min(MostMoved, Math.Ceiling(over[(int)ways[i].Bound]) + 400);
+            by[i] = Math.Min(pace.At(pace.Down(MostMoved, 0)), pace.At(pace.Up(Math.Min(MostMoved, over[(int)ways[i].Bound]), 0) + pace.Up(400, 0)));
             if (over[(int)ways[i].Bound] > over[(int)ways[first].Bound]) first = i;
         }
         if (!Holds()) return null;
         for (var i = 0; i < by.Length; i++)
         {
-            var (low, high) = (0.0, by[i]);
+            var (low, high) = (0, pace.Down(by[i], Tolerance.Same));
             while (low < high)
             {
-                by[i] = Math.Floor((low + high) / 2);
-                if (Holds()) high = by[i];
-                else low = by[i] + 1;
+                var middle = (low + high) / 2;
+                by[i] = pace.At(middle);
+                if (Holds()) high = middle;
+                else low = middle + 1;
             }
-            by[i] = high;
+            by[i] = pace.At(high);
         }
         if (confirm(c.Job(Changed(), brief.Wishes?.Hand ?? Hand.Left)) is not null) return null;
         var words = ways.Select((w, i) => (w.Words, By: by[i])).Where(w => w.By > 0).Select(w => $"{Mm(brief.Units, w.By)} {w.Words}").ToList();

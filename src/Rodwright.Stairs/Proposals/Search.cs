@@ -70,15 +70,15 @@ internal sealed class Search(Brief brief, Regulation table)
         // Where a table says nothing of their sum, the widest of the books serves: nobody would propose beyond it.
         var sum = (Least: Math.Max(Rules.TwoRiseAndGoing.Least, LeastSum * brief.ModelScale), Most: Math.Min(Rules.TwoRiseAndGoing.Most, MostSum * brief.ModelScale));
         var (least, most) = (Math.Max(rise / Rules.Slope, sum.Least - 2 * rise), sum.Most - 2 * rise);
-        return (Math.Max(range.Goings.Least, (int)Math.Ceiling(Math.Max(0, least) - 1e-6)), (int)Math.Floor(Math.Min(range.Goings.Most, most) + 1e-6));
+        return (Math.Max(range.Goings.Least, range.Steps.Up(Math.Max(0, least), 1e-6)), range.Steps.Down(Math.Min(range.Steps.At(range.Goings.Most), most), 1e-6));
     }
 
     /// <summary>Goings round the shortest that pitch and sum allow: a longer one only takes more room.</summary>
     private (int Least, int Most) GoingsNear(int risers, SearchRange range)
     {
         var rise = brief.Survey.Height / risers;
-        var least = (int)Math.Ceiling(Math.Max(Rules.Going.Least, Math.Max(rise / Rules.Slope, Rules.TwoRiseAndGoing.Least - 2 * rise)) - 1e-6);
-        return (Math.Max(range.Goings.Least, least - 12), Math.Min(range.Goings.Most, least + 4));
+        var least = range.Steps.Up(Math.Max(Rules.Going.Least, Math.Max(rise / Rules.Slope, Rules.TwoRiseAndGoing.Least - 2 * rise)), 1e-6);
+        return (Math.Max(range.Goings.Least, least - range.Steps.Up(12, 0)), Math.Min(range.Goings.Most, least + range.Steps.Up(4, 0)));
     }
 
     private void Split(
@@ -132,7 +132,7 @@ internal sealed class Search(Brief brief, Regulation table)
         var clear = width - job.Practice.WallString.Thickness - job.Practice.NewelString.Thickness;
         if (clear <= newel || (well is { } open && open < newel * 1.25)) return null;
         var turns = family.Turns.Select((t, i) => FitsOf(t, steps[i], well, job, goings)).ToArray();
-        return new(job, Rules, QuickRoom.Of(brief.Survey, job.OuterSide == SideKind.Wall), turns, [.. family.Turns.Select(t => t.Against)]);
+        return new(job, Rules, Pace.OfGoings(brief.Units), QuickRoom.Of(brief.Survey, job.OuterSide == SideKind.Wall), turns, [.. family.Turns.Select(t => t.Against)]);
     }
 
     private TurnFits FitsOf(FamilyTurn turn, int steps, double? well, Job job, (int, int) goings)

@@ -108,7 +108,7 @@ internal sealed class Shortlist(Brief brief, Regulation table, Search search, Se
     }
 
     private static Candidate Taken(Family family, QuickPlan plan, ImmutableArray<int> steps, double? well, int risers, ReadOnlySpan<int> goings, int going, double score) =>
-        new(family, steps, well, risers, [.. goings], going, plan.Job.Practice.Newel, plan.Job.Width)
+        new(family, steps, well, risers, [.. goings], plan.Pace.At(going), plan.Job.Practice.Newel, plan.Job.Width)
         {
             Offsets = [.. plan.Found.Select(f => f.Fixed ? f.Offset : (double?)null)], Measures = plan.Measures, Score = score,
         };

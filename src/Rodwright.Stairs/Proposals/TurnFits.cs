@@ -7,12 +7,14 @@ using Rodwright.Stairs.Turns;
 namespace Rodwright.Stairs.Proposals;
 
 /// <summary>
-/// Where the risers of one turn stand for every going of the flights: the solver's own answer, and where a table asks for more than it keeps, the least offset in whole millimetres
-/// that keeps it, inside the newel or past it. All limits from below only grow easier with the offset, so one walk up through the offsets serves all goings.
+/// Where the risers of one turn stand for every going of the flights: the solver's own answer, and where a table asks for more than it keeps, the least offset in whole millimetres, or
+/// sixteenths of an inch, that keeps it, inside the newel or past it. All limits from below only grow easier with the offset, so one walk up through the offsets serves all goings.
 /// </summary>
 internal sealed class TurnFits
 {
-    private const int PastMost = 150;
+    private const double PastMost = 150;
+    private readonly Pace goingPace;
+    private readonly Pace pace;
     private readonly Job job;
     private readonly Turn turn;
     private readonly Regulation table;
@@ -29,7 +31,7 @@ internal sealed class TurnFits
     /// <param name="turn">The turn, its risers open.</param>
     /// <param name="table">The regulation.</param>
     /// <param name="bounds">What it asks.</param>
-    /// <param name="goings">First and last going asked for, whole mm.</param>
+    /// <param name="goings">First and last going asked for, counted in steps of goings.</param>
     public TurnFits(Job job, Turn turn, Regulation table, RuleBounds bounds, (int Least, int Most) goings)
     {
         (this.job, this.turn, this.table, this.bounds, from) = (job, turn, table, bounds, goings.Least);
@@ -37,6 +39,7 @@ internal sealed class TurnFits
         Site = PlanShapes.Site(job, turn, clear, table.WalkingLine.InsetFor(clear, job.ModelScale));
         second = table.WalkingLine.SecondInsetFor(clear, job.ModelScale) is { } inset ? Site.InnerFace + inset : null;
         method = turn.Kind == TurnKind.Landing ? QuarterLanding.Instance : TurnCatalogue.Find(turn.Method)!;
+        (goingPace, pace) = (Pace.OfGoings(job.Units), Pace.OfRisers(job.Units));
         arrises = new(job.Practice);
         fits = new TurnFit?[goings.Most - goings.Least + 1];
     }
@@ -47,44 +50,47 @@ internal sealed class TurnFits
 
     public bool IsLanding => turn.Kind == TurnKind.Landing;
 
-    private int Inside => (int)Math.Floor(Site.HalfNewel - job.Practice.Cover + Tolerance.Same);
+    // Offsets are counted in steps, as goings are.
+    private int Inside => pace.Down(Site.HalfNewel - job.Practice.Cover, Tolerance.Same);
 
-    private int Past => (int)Math.Ceiling(Site.HalfNewel + job.Practice.Riser + job.Practice.Cover - Tolerance.Same);
+    private int Past => pace.Up(Site.HalfNewel + job.Practice.Riser + job.Practice.Cover, Tolerance.Same);
 
-    public TurnFit For(int going) => fits[going - from] ??= IsLanding ? Landing() : method.Shares && turn.SharedBefore > 0 ? Shared(going) : Alone(going);
+    private int LastPast => Past + pace.Up(PastMost, 0);
+
+    public TurnFit For(int going) => fits[going - from] ??= IsLanding ? Landing() : method.Shares && turn.SharedBefore > 0 ? Shared(goingPace.At(going)) : Alone(going, goingPace.At(going));
 
     /// <summary>The longest landing in the way in or out is as long as from the riser to the wall string.</summary>
     private TurnFit Landing()
     {
         var asked = Math.Max(bounds.Landing, bounds.LandingAtLeastClear ? Site.OuterFace - Site.InnerFace : 0);
-        var e = (int)Math.Max(0, Math.Ceiling(asked - Site.OuterFace - Tolerance.Same));
+        var e = pace.Up(Math.Max(0, asked - Site.OuterFace), Tolerance.Same);
         if (e > Inside) e = Math.Max(e, Past);
-        return new(e, e > 0, e >= Past && e > Inside, default, 0, 0);
+        return new(pace.At(e), e > 0, e >= Past && e > Inside, default, 0, 0);
     }
 
-    private TurnFit Alone(int going)
+    private TurnFit Alone(int count, double going)
     {
         var (least, narrow) = Wanted(going);
         var most = Inside;
-        var start = going > from && fits[going - from - 1] is { NarrowShort: 0, GoingShort: 0, Past: false } before ? (int)before.Offset : 0;
+        var start = count > from && fits[count - from - 1] is { NarrowShort: 0, GoingShort: 0, Past: false } before ? pace.Down(before.Offset, Tolerance.Same) : 0;
         var solved = First(0, most, e => Solves(e, going));
         if (solved is not null && First(Math.Max(start, solved.Value), most, e => Keeps(At(e), least, narrow)) is { } inside)
-            return new(inside, inside != solved.Value, false, At(inside), 0, 0);
-        if (turn.Quarters == 1 && First(Past, Past + PastMost, e => Keeps(At(e), least, narrow) && Solves(e, going)) is { } first && Clear(first) is { } past)
-            return new(past, true, true, At(past), 0, 0);
+            return new(pace.At(inside), inside != solved.Value, false, At(inside), 0, 0);
+        if (turn.Quarters == 1 && First(Past, LastPast, e => Keeps(At(e), least, narrow) && Solves(e, going)) is { } first && Clear(first) is { } past)
+            return new(pace.At(past), true, true, At(past), 0, 0);
         var reached = At(Math.Max(0, most));
-        return new(Math.Max(0, most), false, false, reached, NarrowShort(reached, narrow), Math.Max(0, Math.Max(least - reached.Going, OuterLeast(going) - reached.Outer)));
+        return new(pace.At(Math.Max(0, most)), false, false, reached, NarrowShort(reached, narrow), Math.Max(0, Math.Max(least - reached.Going, OuterLeast(going) - reached.Outer)));
     }
 
     /// <summary>The first offset from one on at which the risers between the first and the last keep clear of the newel's arrises; null when none does.</summary>
     private int? Clear(int from)
     {
         var e = from;
-        while (e <= Past + PastMost && !IsClear(e)) e++;
-        return e <= Past + PastMost ? e : null;
+        while (e <= LastPast && !IsClear(e)) e++;
+        return e <= LastPast ? e : null;
     }
 
-    private TurnFit Shared(int going)
+    private TurnFit Shared(double going)
     {
         var wanted = new TurnSolver.Wanted(Math.Max(table.TaperedAtLeastStraight ? going : 0, table.LeastGoing * job.ModelScale), table.LeastNarrow * job.ModelScale);
         var found = TurnSolver.Solve(Site, method, turn, wanted, table.Going, job.Practice, going);
@@ -94,12 +100,12 @@ internal sealed class TurnFits
     }
 
     /// <summary>What the solver itself keeps.</summary>
-    private bool Solves(int e, int going) => At(e).Going >= Math.Max(table.TaperedAtLeastStraight ? going : 0, table.LeastGoing * job.ModelScale) - Tolerance.Same
+    private bool Solves(int e, double going) => At(e).Going >= Math.Max(table.TaperedAtLeastStraight ? going : 0, table.LeastGoing * job.ModelScale) - Tolerance.Same
         && At(e).Faces >= table.LeastNarrow * job.ModelScale - Tolerance.Same;
 
     private bool Keeps(TurnMeasure m, double least, double narrow) => m.Going >= least - Tolerance.Same && m.Outer >= OuterLeast(least) - Tolerance.Same && NarrowShort(m, narrow) <= 0;
 
-    private (double Going, double Narrow) Wanted(int going) => (Math.Max(bounds.TaperedAtLeastStraight ? going : 0, bounds.TaperedGoing), bounds.NarrowFaces);
+    private (double Going, double Narrow) Wanted(double going) => (Math.Max(bounds.TaperedAtLeastStraight ? going : 0, bounds.TaperedGoing), bounds.NarrowFaces);
 
     private double OuterLeast(double going) => Math.Max(bounds.OuterGoing, bounds.OuterAtLeastStraight ? going : 0);
 
@@ -114,7 +120,7 @@ internal sealed class TurnFits
 
     private bool IsClear(int e) => clear.TryGetValue(e, out var known) ? known : clear[e] = arrises.AreClear(Site, method.Lines(Site, Setting(e)));
 
-    private TurnSetting Setting(int e) => TurnSolver.Setting(turn, e, e, job.Practice, 0, table.LeastNarrow * job.ModelScale);
+    private TurnSetting Setting(int e) => TurnSolver.Setting(turn, pace.At(e), pace.At(e), job.Practice, 0, table.LeastNarrow * job.ModelScale);
 
     /// <summary>The first number of a range at which something holds that goes on holding; null when it never does.</summary>
     private static int? First(int low, int high, Func<int, bool> holds)

@@ -115,15 +115,27 @@ public sealed record Limit
     }
 
     /// <summary>The limit as the table states it, whatever the stair.</summary>
-    public string Statement(Rule rule) => Reference switch
+    /// <param name="rule">What is measured.</param>
+    /// <param name="document">The unit its document is written in; lengths of a document in inches have millimetres beside them.</param>
+    public string Statement(Rule rule, Units document) => Reference switch
     {
         LimitReference.StraightGoing => "at least the straight going",
         LimitReference.ClearWidth => "at least the clear width",
         LimitReference.StraightGoings => $"at most {Number.Print(Times, 2)} straight goings",
         _ when !Boxes.IsEmpty => string.Join(", or ", Boxes.Select(b =>
             $"{Number.Print(b.GoingLeast, 2)} to {rule.Print(b.GoingMost, Units.Millimetres)} with a rise of {Number.Print(b.RiseLeast, 2)} to {rule.Print(b.RiseMost, Units.Millimetres)}")),
-        _ => Words(rule, new(Least, Most), Units.Millimetres),
+        _ => Figures(rule, document),
     };
+
+    /// <summary>The numbers; of a document in inches in its own figures with millimetres beside, or the other way about where a shop's clause is no fraction a rule shows.</summary>
+    private string Figures(Rule rule, Units document)
+    {
+        var bare = this with { Figure = "" };
+        if (rule.Unit != RuleUnit.Millimetres || IsNone || !document.IsInches) return bare.Words(rule, new(Least, Most), Units.Millimetres);
+        var inFractions = DocumentLength.IsFraction(Least ?? 0) && DocumentLength.IsFraction(Most ?? 0);
+        var (first, beside) = inFractions ? (Units.Inches, Units.Millimetres) : (Units.Millimetres, Units.Inches);
+        return $"{bare.Words(rule, new(Least, Most), first)} ({((Least, Most) is ({ } least, { } most) ? beside.Range(least, most) : beside.With((Least ?? Most)!.Value))})";
+    }
 }
 
 /// <summary>What a limit refers to on the stair itself.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Geometry;
 using Rodwright.Stairs.Regulations.Own;
 
 namespace Rodwright.Stairs.Regulations;
@@ -35,6 +36,9 @@ public sealed record Regulation
 
     /// <summary>Least going of any step, mm; 0 where the table sets none.</summary>
     public required double LeastGoing { get; init; }
+
+    /// <summary>The unit its document is written in, in which the table is read.</summary>
+    public Units Units { get; init; } = Units.Millimetres;
 
     /// <summary>Which going, chord or arc, and which narrow end the table limits, in words.</summary>
     public string Measures { get; init; } = "";

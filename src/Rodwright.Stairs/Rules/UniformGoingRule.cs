@@ -4,7 +4,7 @@ using Rodwright.Stairs.Regulations;
 
 namespace Rodwright.Stairs.Rules;
 
-/// <summary>Largest going of the straight steps less smallest, measured between riser lines on the walking line.</summary>
+/// <summary>Largest going of the straight steps less smallest, measured square between riser lines on the walking line.</summary>
 public sealed class UniformGoingRule : Rule
 {
     private UniformGoingRule() : base("uniform-going", "RW3007", "the difference between goings of straight steps", RuleUnit.Millimetres) { }
@@ -22,7 +22,7 @@ public sealed class UniformGoingRule : Rule
         for (var k = 1; k < plan.Risers; k++)
         {
             if (plan.Steps[k - 1] != StepKind.Straight) continue;
-            var going = plan.Riser(k).Walking.DistanceTo(plan.Riser(k + 1).Walking);
+            var going = StraightSteps.Going(plan, k);
             (least, most) = (Math.Min(least, going), Math.Max(most, going));
         }
         if (least <= most) yield return new("straight steps", most - least);

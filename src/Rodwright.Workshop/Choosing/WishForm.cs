@@ -24,18 +24,19 @@ public static class WishForm
         Weight("comfort", "Comfort", u => $"for every {u.With(60)} off the ideal", w => w.Comfort, (w, v) => w with { Comfort = v }),
         Weight("pitch", "Pitch", _ => "for every 10 degrees above 30", w => w.Pitch, (w, v) => w with { Pitch = v }),
         Weight("headroom", "Headroom", u => $"for {u.With(300)} short of {u.Print(300)} more than is asked", w => w.Headroom, (w, v) => w with { Headroom = v }),
-        Weight("floor", "Floor taken", _ => "for every 2 square metres", w => w.FloorArea, (w, v) => w with { FloorArea = v }),
+        Weight("floor", "Floor taken", u => u.IsInches ? "for every 21 1/2 square feet" : "for every 2 square metres", w => w.FloorArea, (w, v) => w with { FloorArea = v }),
         Weight("narrowest", "Narrow ends", u => $"for {u.With(100)} short of {u.Print(100)}", w => w.Narrowest, (w, v) => w with { Narrowest = v }),
-        Weight("timber", "Timber", _ => "for every tenth of a cubic metre", w => w.Timber, (w, v) => w with { Timber = v }),
+        Weight("timber", "Timber", u => u.IsInches ? "for every 3 1/2 cubic feet" : "for every tenth of a cubic metre", w => w.Timber, (w, v) => w with { Timber = v }),
         Weight("tapered", "Tapered steps", _ => "for every one", w => w.TaperedSteps, (w, v) => w with { TaperedSteps = v }),
     ];
 
     /// <summary>A number as it is typed: the ideal in the unit of the job.</summary>
     public static string Shown(Entry entry, Wishes wishes, Units units) => IsLength(entry) && units.IsInches ? units.Typed(units.Stock(entry.Get(wishes))) : Number.Print(entry.Get(wishes), 3);
 
-    private static string Ideal(Units units) => units.IsInches ? units.Name : units.Id;
+    /// <summary>Whether a number is a length, typed in the unit of the job.</summary>
+    public static bool IsLength(Entry entry) => entry.Unit == Ideal;
 
-    private static bool IsLength(Entry entry) => entry.Unit == Ideal;
+    private static string Ideal(Units units) => units.IsInches ? units.Name : units.Id;
 
     /// <summary>The wishes with one number as it was typed; null with what is wrong with it, in words.</summary>
     public static (Wishes? Wishes, string Refused) Typed(Wishes wishes, Entry entry, string text, Units? told = null)

@@ -63,9 +63,10 @@ public static class SurveyEdits
     }
 
     /// <summary>The well given by its corners from now on, in place of length, width and where they begin.</summary>
+    /// <param name="units">The unit of the job: to a tenth of a millimetre, or a sixteenth of an inch.</param>
     /// <param name="corners">Along the first wall and out from it, mm, in order.</param>
-    public static JobEdit WellByCorners(IEnumerable<Point2> corners) => JobEdit.Of("well by its corners",
-        new FieldChange(Corners, new JsonArray([.. corners.Select(c => (JsonNode)new JsonArray(Math.Round(c.X, 1), Math.Round(c.Y, 1)))]).ToJsonString()),
+    public static JobEdit WellByCorners(Units units, IEnumerable<Point2> corners) => JobEdit.Of("well by its corners",
+        new FieldChange(Corners, new JsonArray([.. corners.Select(c => (JsonNode)new JsonArray(Read(units, c.X), Read(units, c.Y)))]).ToJsonString()),
         FieldChange.ToDefault("survey.well.length"), FieldChange.ToDefault("survey.well.width"), FieldChange.ToDefault("survey.well.along"), FieldChange.ToDefault("survey.well.out"));
 
     /// <summary>One measure of a corner of the well as it was typed; what is no number the reader refuses.</summary>
@@ -81,11 +82,13 @@ public static class SurveyEdits
     {
         var corners = job.Survey.Well!.Corners;
         var at = corners[^1].Towards(corners[0], 0.5);
-        list.Add(new JsonArray(Math.Round(at.X, 1), Math.Round(at.Y, 1)));
+        list.Add(new JsonArray(Read(job.Units, at.X), Read(job.Units, at.Y)));
     });
 
     /// <summary>One corner less.</summary>
     public static JobEdit RemoveCorner(Job job, int index) => OfCorners(job, $"corner {index + 1} of the well removed", list => list.RemoveAt(index));
+
+    private static double Read(Units units, double length) => units.IsInches ? units.Stock(length) : Math.Round(length, 1);
 
     private static JobEdit OfCorners(Job job, string words, Action<JsonArray> change)
     {

@@ -19,7 +19,12 @@ internal static class RiserPick
         var of = turn is null ? "" : TurnWords.The(bench.Plan, turn);
         var where = k == 1 ? ", the first" : k == bench.Plan.Risers ? ", the last" : turn is null ? "" :
             k == turn.FirstLine ? $", {of}'s first" : k == turn.LastLine ? $", {of}'s last" : k < turn.FirstLine || k > turn.LastLine ? $", beside {of}" : $" in {of}";
-        return (bench.Part(ThingId.Riser(k))?.Kind == PartKind.TaperedRiser ? "tapered riser, its face and its board" : "riser, its face and its board") + where;
+        return bench.Part(ThingId.Riser(k))?.Kind switch
+        {
+            PartKind.TaperedRiser => "tapered riser, its face and its board",
+            PartKind.BentRiser => "riser, its face and its board, bent round the end of the step",
+            _ => "riser, its face and its board",
+        } + where;
     }
 
     private static IEnumerable<Fact> Board(PickBench bench, int k)
@@ -31,6 +36,13 @@ internal static class RiserPick
         yield return bench.Mm("height of the board", part.Blank.Width, Why.Rule(k == 1 ? "it stands on the floor and ends under its tread"
                 : practice.RiserOnTread || plan.Steps[k - 2] == StepKind.Landing ? "it stands on the tread or floor below and ends under its own tread" : "it runs down behind the tread below and ends under its own"),
             "", Working.Of(plan.Rise) - practice.Tread, Working.Of(top) - (top - plan.Rise));
+        if (part.Kind == PartKind.BentRiser)
+        {
+            foreach (var fact in BentRiserFacts.Of(bench, part)) yield return fact;
+            // Sheet material cannot be thinned to a veneer.
+            yield return Facts.Words("timber", part.Material, Why.Field("practice.timber"), "practice.timber");
+            yield break;
+        }
         var line = plan.Riser(k);
         var depths = bench.Kit.Joints.Where(j => j.Male == part.Id && j.Depth > 0).Select(j => j.Depth).ToList();
         var face = line.Inner.DistanceTo(line.Outer);

@@ -24,7 +24,7 @@ internal static class PlacesOfFields
         ("width", Parts(Strings)),
         ("sides", Parts(Strings)),
         ("ends", Parts(PartKind.Newel)),
-        ("bottomStep", _ => [ThingId.Tread(1), ThingId.Riser(1)]),
+        ("bottomStep", stair => [ThingId.Tread(1), ThingId.Riser(1), .. Parts(PartKind.Block, PartKind.Wedges)(stair)]),
         ("practice.wallString", Parts(PartKind.WallString)),
         ("practice.newelString", Parts(PartKind.NewelString)),
         ("practice.newel", Parts(PartKind.Newel)),

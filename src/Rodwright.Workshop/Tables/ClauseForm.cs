@@ -8,7 +8,7 @@ using Rodwright.Workshop.Edits;
 
 namespace Rodwright.Workshop.Tables;
 
-/// <summary>One clause of a table as somebody types it. What is no number is passed on as it is, so that the reader refuses it in its own words. Immutable.</summary>
+/// <summary>One clause of a table as somebody types it: lengths in millimetres, or with their foot and inch marks. What is no number is passed on as it is, so that the reader refuses it in its own words. Immutable.</summary>
 public sealed record ClauseForm
 {
     /// <summary>Id of the rule.</summary>
@@ -45,9 +45,11 @@ public sealed record ClauseForm
     public string Weight { get; init; } = "limit";
 
     /// <summary>The form of a clause that takes the place of a published one: its limit to be changed, its source still to be written.</summary>
-    public static ClauseForm Replacing(Clause clause) => new()
+    /// <param name="clause">The published one.</param>
+    /// <param name="document">The unit of its document, in which the limit stands in the form.</param>
+    public static ClauseForm Replacing(Clause clause, Units document) => new()
     {
-        Rule = clause.Rule.Id, Clause = clause.Number, Replaces = clause.Number, Least = Typed(clause.Limit.Least), Most = Typed(clause.Limit.Most),
+        Rule = clause.Rule.Id, Clause = clause.Number, Replaces = clause.Number, Least = Typed(clause.Limit.Least, UnitOf(clause.Rule, document)), Most = Typed(clause.Limit.Most, UnitOf(clause.Rule, document)),
         AtLeast = clause.Limit.Reference switch { LimitReference.StraightGoing => "straight-going", LimitReference.ClearWidth => "clear-width", _ => "" },
         StraightGoings = clause.Limit.Reference == LimitReference.StraightGoings ? Typed(clause.Limit.Times) : "",
         Pairs = string.Join("; ", clause.Limit.Boxes.Select(b => Pair(b.RiseLeast, b.RiseMost, b.GoingLeast, b.GoingMost))),
@@ -55,9 +57,11 @@ public sealed record ClauseForm
     };
 
     /// <summary>The form of a clause that is kept.</summary>
-    public static ClauseForm Of(OwnClause c) => new()
+    /// <param name="c">The clause.</param>
+    /// <param name="document">The unit of the document its table is based on.</param>
+    public static ClauseForm Of(OwnClause c, Units document) => new()
     {
-        Rule = c.Rule, Clause = c.Clause, Replaces = c.Replaces, Least = Typed(c.Least), Most = Typed(c.Most), AtLeast = c.AtLeast, StraightGoings = Typed(c.StraightGoings),
+        Rule = c.Rule, Clause = c.Clause, Replaces = c.Replaces, Least = Typed(c.Least, UnitOf(c.Measured, document)), Most = Typed(c.Most, UnitOf(c.Measured, document)), AtLeast = c.AtLeast, StraightGoings = Typed(c.StraightGoings),
         Pairs = string.Join("; ", c.Pairs.Select(p => Pair(p.RiseLeast, p.RiseMost, p.GoingLeast, p.GoingMost))), Evidence = c.Evidence, Source = c.Source, Weight = c.Weight,
     };
 
@@ -73,8 +77,8 @@ public sealed record ClauseForm
         Text(json, "rule", Rule);
         Text(json, "clause", Clause);
         Text(json, "replaces", Replaces);
-        Number(json, "least", Least);
-        Number(json, "most", Most);
+        Number(json, "least", Least, Unit == "mm");
+        Number(json, "most", Most, Unit == "mm");
         Text(json, "atLeast", AtLeast);
         Number(json, "straightGoings", StraightGoings);
         if (Pairs.Trim().Length > 0) json["pairs"] = PairsJson();
@@ -90,13 +94,20 @@ public sealed record ClauseForm
         if (text.Trim().Length > 0) json[name] = text.Trim();
     }
 
-    internal static void Number(JsonObject json, string name, string text)
+    internal static void Number(JsonObject json, string name, string text, bool isLength = false)
     {
         var bare = text.Trim().TrimEnd('°').TrimEnd();
-        if (bare.Length > 0) json[name] = TypedValue.Number(bare) is { } number ? number : text.Trim();
+        if (bare.Length > 0) json[name] = (TypedValue.Number(bare) ?? (isLength ? Marked(bare) : null)) is { } number ? number : text.Trim();
     }
 
-    internal static string Typed(double? value) => value is { } number ? Geometry.Number.Exact(number) : "";
+    /// <summary>A length with its foot or inch mark, mm; null for anything else: without a mark nobody knows which unit is meant.</summary>
+    private static double? Marked(string text) => text.AsSpan().ContainsAny("'\"′″’”") && Units.Inches.TryRead(text, out var length) ? length : null;
+
+    /// <summary>A number as it would be typed; of a document in inches a length it can say, with its mark.</summary>
+    internal static string Typed(double? value, Units? document = null) => value is not { } number ? ""
+        : document is { IsInches: true } && Units.Inches.Typed(number) is var inches && !inches.Contains('.', StringComparison.Ordinal) ? inches + "\"" : Geometry.Number.Exact(number);
+
+    private static Units UnitOf(Rule? rule, Units document) => rule?.Unit == RuleUnit.Millimetres ? document : Units.Millimetres;
 
     private static string Pair(params double[] values) => string.Join(' ', values.Select(v => Geometry.Number.Exact(v)));
 

@@ -15,40 +15,42 @@ public sealed record TableComparison(ImmutableArray<Regulation> Tables, Immutabl
     {
         ImmutableArray<Regulation> all = [.. tables];
         var rows = ImmutableArray.CreateBuilder<ComparedRow>();
-        rows.Add(Measure("where goings of tapered steps are measured", t => Line(t.WalkingLine)));
-        rows.Add(Measure("going of a tapered step", t => t.Going == GoingMeasure.Chord ? "chord, straight across" : "arc, along the walking line"));
-        rows.Add(Measure("narrow end", t => t.Narrow switch { NarrowMeasure.AlongFaces => "going along the faces", NarrowMeasure.Straight => "straight across", _ => "tread width" }));
-        rows.Add(Measure("tapered steps beside straight ones", t => t.TaperedAtLeastStraight ? "going no less than the straight going" : "going need not match"));
+        rows.Add(Measure("where goings of tapered steps are measured", (t, u) => Line(t.WalkingLine, u)));
+        rows.Add(Measure("going of a tapered step", (t, _) => t.Going == GoingMeasure.Chord ? "chord, straight across" : "arc, along the walking line"));
+        rows.Add(Measure("narrow end", (t, _) => t.Narrow switch { NarrowMeasure.AlongFaces => "going along the faces", NarrowMeasure.Straight => "straight across", _ => "tread width" }));
+        rows.Add(Measure("tapered steps beside straight ones", (t, _) => t.TaperedAtLeastStraight ? "going no less than the straight going" : "going need not match"));
         foreach (var rule in RuleCatalogue.Measured.Concat(RuleCatalogue.Unmeasured))
         {
             ImmutableArray<ImmutableArray<Clause>> cells = [.. all.Select(t => t.Clauses.Where(c => c.Rule == rule).ToImmutableArray())];
             if (cells.All(c => c.IsEmpty)) continue;
-            rows.Add(Row(rule.Title, [.. cells.Select(c => new ComparedCell(c, string.Join("; ", c.Select(Words))))]));
+            rows.Add(Row(rule.Title, [.. cells.Select((c, i) => new ComparedCell(c, string.Join("; ", c.Select(clause => Words(clause, all[i].Units))), string.Join("; ", c.Select(clause => Words(clause, Units.Millimetres)))))]));
         }
         return new(all, rows.ToImmutable());
 
-        ComparedRow Measure(string title, Func<Regulation, string> words) => Row(title, [.. all.Select(t => new ComparedCell([], words(t)))]);
+        ComparedRow Measure(string title, Func<Regulation, Units, string> words) => Row(title, [.. all.Select(t => new ComparedCell([], words(t, t.Units), words(t, Units.Millimetres)))]);
     }
 
     /// <summary>What a clause says, whatever the stair: its limit with its weight, and "not checked" where it is not measured.</summary>
-    public static string Words(Clause clause)
+    /// <param name="clause">The clause.</param>
+    /// <param name="document">The unit of its document (<see cref="Regulation.Units"/>).</param>
+    public static string Words(Clause clause, Units document)
     {
-        if (clause.Rule is UnmeasuredRule) return clause.Limit.IsNone ? "asked for" : clause.Limit.Statement(clause.Rule);
+        if (clause.Rule is UnmeasuredRule) return clause.Limit.IsNone ? "asked for" : clause.Limit.Statement(clause.Rule, document);
         if (clause.Limit.IsNone) return "for information";
-        return clause.Limit.Statement(clause.Rule) + (clause.Weight == Weight.Advice ? ", advised" : "");
+        return clause.Limit.Statement(clause.Rule, document) + (clause.Weight == Weight.Advice ? ", advised" : "");
     }
 
     private static ComparedRow Row(string title, ImmutableArray<ComparedCell> cells)
     {
         var asked = cells.Count(c => c.Words.Length > 0);
-        var difference = cells.Select(c => c.Words).Distinct().Count() == 1 ? Difference.Same : asked < cells.Length ? Difference.NotInAll : Difference.Different;
+        var difference = cells.Select(c => c.Compared).Distinct().Count() == 1 ? Difference.Same : asked < cells.Length ? Difference.NotInAll : Difference.Different;
         return new(title, cells, difference);
     }
 
-    private static string Line(WalkingLineRule line)
+    private static string Line(WalkingLineRule line, Units document)
     {
-        var inset = $"{Number.Print(line.Inset, 2)} mm from {(line.BothSides ? "each side" : "the inner side")}";
-        return line.MiddleBelow == 0 ? inset : $"in the middle below {Number.Print(line.MiddleBelow)} mm clear, then {inset}";
+        var inset = $"{DocumentLength.Print(line.Inset, document)} from {(line.BothSides ? "each side" : "the inner side")}";
+        return line.MiddleBelow == 0 ? inset : $"in the middle below {DocumentLength.Print(line.MiddleBelow, document)} clear, then {inset}";
     }
 }
 
@@ -65,7 +67,8 @@ public sealed record ComparedRow(string Title, ImmutableArray<ComparedCell> Cell
 /// <summary>What one table says to it.</summary>
 /// <param name="Clauses">The clauses; empty for a way of measuring, and where it says nothing.</param>
 /// <param name="Words">In words; empty where it says nothing.</param>
-public sealed record ComparedCell(ImmutableArray<Clause> Clauses, string Words);
+/// <param name="Compared">The same in millimetres, whatever the document is written in: by this tables differ.</param>
+public sealed record ComparedCell(ImmutableArray<Clause> Clauses, string Words, string Compared);
 
 /// <summary>How tables differ in one thing.</summary>
 public enum Difference

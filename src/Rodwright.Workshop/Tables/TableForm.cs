@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Rodwright.Geometry;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Regulations;
 using Rodwright.Stairs.Regulations.Own;
@@ -25,8 +26,8 @@ public sealed record TableForm
     /// <summary>How binding it is.</summary>
     public string Standing { get; init; } = "";
 
-    /// <summary>How it measures: kept as read, changed in the file only.</summary>
-    public OwnMeasures Measures { get; init; } = new();
+    /// <summary>How it measures.</summary>
+    public MeasuresForm Measures { get; init; } = new();
 
     /// <summary>Its clauses.</summary>
     public ImmutableArray<ClauseForm> Clauses { get; init; } = [];
@@ -37,10 +38,15 @@ public sealed record TableForm
         : new() { BasedOn = given.Id };
 
     /// <summary>The form of a table that is kept.</summary>
-    public static TableForm Of(OwnRegulation table) => new()
+    public static TableForm Of(OwnRegulation table)
     {
-        Id = table.Id, Title = table.Title, BasedOn = table.BasedOn, Standing = table.Standing, Measures = table.Measures, Clauses = [.. table.Clauses.Select(ClauseForm.Of)],
-    };
+        var document = RegulationCatalogue.Find(table.BasedOn)?.Units ?? Units.Millimetres;
+        return new()
+        {
+            Id = table.Id, Title = table.Title, BasedOn = table.BasedOn, Standing = table.Standing, Measures = MeasuresForm.Of(table.Measures, document),
+            Clauses = [.. table.Clauses.Select(c => ClauseForm.Of(c, document))],
+        };
+    }
 
     /// <summary>The table it is based on; null for none.</summary>
     public Regulation? Given => RegulationCatalogue.Find(BasedOn);
@@ -51,14 +57,7 @@ public sealed record TableForm
         var json = new JsonObject { ["rodwrightRegulation"] = 1, ["id"] = Id.Trim(), ["title"] = Title.Trim() };
         ClauseForm.Text(json, "basedOn", BasedOn);
         ClauseForm.Text(json, "standing", Standing);
-        var measures = new JsonObject();
-        if (Measures.MiddleBelow is { } middle) measures["middleBelow"] = middle;
-        if (Measures.Inset is { } inset) measures["inset"] = inset;
-        if (Measures.BothSides is { } both) measures["bothSides"] = both;
-        ClauseForm.Text(measures, "going", Measures.Going);
-        ClauseForm.Text(measures, "narrow", Measures.Narrow);
-        if (Measures.TaperedAtLeastStraight is { } atLeast) measures["taperedAtLeastStraight"] = atLeast;
-        if (measures.Count > 0) json["measures"] = measures;
+        if (Measures.Json() is { Count: > 0 } measures) json["measures"] = measures;
         json["clauses"] = new JsonArray([.. Clauses.Select(c => (JsonNode)c.Json())]);
         return OwnRegulationFile.Read(json.ToJsonString(Plain));
     }

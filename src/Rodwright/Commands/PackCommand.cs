@@ -1,11 +1,8 @@
 using System.CommandLine;
 using System.Text;
 using Rodwright.Drawings.Formats;
-using Rodwright.Drawings.Paper;
-using Rodwright.Geometry;
 using Rodwright.Output;
 using Rodwright.Rod;
-using Rodwright.Rod.Board;
 using Rodwright.Rod.Packs;
 using Rodwright.Stairs.Jobs;
 
@@ -23,28 +20,17 @@ internal static class PackCommand
         var paper = new Option<string?>("--paper") { Description = "A4, A3, A2, A1, A0; Letter, Legal, Tabloid, Arch A to E, ANSI A to E; 610, 914 (rolls); or WIDTHxHEIGHT in mm, or like 24inx36in. Without it A3, for a job in inches Tabloid" };
         var revision = new Option<string>("--revision") { Description = "Revision for the title blocks", DefaultValueFactory = _ => "A" };
         var booklet = new Option<bool>("--booklet") { Description = "Add the step-by-step booklet for setting the rod out by hand" };
-        var model = new Option<bool>("--model") { Description = "Add the solid model, stair.glb, each piece by name" };
-        scale.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<string?>() is { } text && !Scale.TryParse(text, out _, out var reason)) result.AddError("--scale: " + reason);
-        });
-        paper.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<string?>() is not { } text) return;
-            if (PaperStock.TryParse(text, out var stock, out var reason)) reason = TooSmall(stock);
-            if (reason.Length > 0) result.AddError("--paper: " + reason);
-        });
+        var model = new Option<bool>("--model") { Description = "Add the solid model, each piece by name: stair.glb, stair.step and stair.ifc" };
+        PrintOptions.Validate(paper, scale);
         var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet, model, regulations };
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(job)!;
             if (JobArgument.SetOut(path, parsed.GetValue(regulations), around) is not { } stair) return Exit.Errors;
-            PaperStock.TryParse(parsed.GetValue(paper) ?? PaperFit.Default(stair.Units).Name, out var stock, out _);
-            Scale? wanted = parsed.GetValue(scale) is { } text && Scale.TryParse(text, out var read, out _) ? read : null;
-            var date = DateOnly.FromDateTime(around.Time.GetLocalNow().DateTime).ToString("O", null);
+            var today = DateOnly.FromDateTime(around.Time.GetLocalNow().DateTime);
             var progress = new Progress(around);
             progress.Report("proving");
-            var rod = new RodJob(stair, stair.Prove(), new RodStyle(stock, wanted, date, parsed.GetValue(revision)!));
+            var rod = new RodJob(stair, stair.Prove(), PrintOptions.Style(parsed.GetValue(paper), parsed.GetValue(scale), stair.Units) with { Date = today.ToString("O", null), Revision = parsed.GetValue(revision)! });
             var pack = Pack.Draw(rod, progress, parsed.GetValue(booklet));
             List<WrittenFile> others =
             [
@@ -55,7 +41,7 @@ internal static class PackCommand
             if (parsed.GetValue(model))
             {
                 progress.Report("making the solid model");
-                others.Add(StairModel.Write(stair));
+                others.AddRange(StairModel.All(stair, today));
             }
             var files = pack.Write(others, progress);
             try
@@ -75,9 +61,6 @@ internal static class PackCommand
         });
         return command;
     }
-
-    private static string TooSmall(PaperStock stock) => Math.Min(stock.Width, stock.Height ?? stock.Width) < TileGrid.LeastSide
-        ? $"{stock.Name} is too small to tile on; give at least {Number.Print(TileGrid.LeastSide)} mm each way" : "";
 
     /// <summary>Progress on one line of a terminal; silent when the output is caught in a file.</summary>
     private sealed class Progress(Surroundings around) : IProgress<string>

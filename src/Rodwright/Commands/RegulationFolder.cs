@@ -42,9 +42,25 @@ internal static class RegulationFolder
             FindingText.Write(around.Error, file, findings);
             errors += findings.Count(f => f.Severity == Severity.Error);
         }
+        // A table that is looked for and not found may be lying there under a name that is passed over.
+        foreach (var other in Directory.GetFiles(folder, "*.json").Where(IsUnread).Order(StringComparer.Ordinal))
+            FindingText.Write(around.Error, other, [new("RW6009", Severity.Note, Path.GetFileName(other), "it looks like a table and was not read: its name does not end as a table's does", $"name it NAME{OwnRegulationFile.Ending}")]);
         if (errors == 0) return RegulationShelf.Published.With(tables.Select(t => t.Table()));
         around.Error.WriteLine($"{folder}: {errors} error{(errors == 1 ? "" : "s")} in the shop's tables, nothing done");
         return null;
+    }
+
+    private static bool IsUnread(string path)
+    {
+        if (path.EndsWith(OwnRegulationFile.Ending, StringComparison.Ordinal)) return false;
+        try
+        {
+            return new FileInfo(path).Length <= JobArgument.LargestFile && File.ReadAllText(path).Contains("\"rodwrightRegulation\"", StringComparison.Ordinal);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return false; // Nobody said that it is a table.
+        }
     }
 
     private static Outcome<OwnRegulation> ReadFile(string path)

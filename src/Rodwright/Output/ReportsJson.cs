@@ -112,7 +112,7 @@ internal static class ReportsJson
             json.WriteStartObject();
             json.WriteString("first", c.First);
             json.WriteString("second", c.Second);
-            json.WriteString("where", c.Where);
+            json.WriteString("where", $"{c.Where}, {(c.IsArea ? "square mm" : "mm")}");
             json.WriteNumber("size", c.Size);
             json.WriteEndObject();
         }

@@ -43,7 +43,7 @@ internal static class TablesJson
             json.WriteString("clause", c.Number);
             json.WriteString("rule", c.Rule.Id);
             json.WriteString("title", c.Rule.Title);
-            json.WriteString("limit", c.Limit.Statement(c.Rule));
+            json.WriteString("limit", c.Limit.Statement(c.Rule, table.Units));
             if (c.Limit.Least is { } least) json.WriteNumber("least", least);
             if (c.Limit.Most is { } most) json.WriteNumber("most", most);
             if (!c.Limit.Boxes.IsEmpty) Pairs(json, c.Limit);

@@ -23,7 +23,7 @@ internal static class TablesText
         var rows = new List<string[]> { new[] { "clause", "rule", "limit", "weight", "evidence", "source" } };
         rows.AddRange(table.Clauses.Select(c => new[]
         {
-            c.Number, c.Rule.Id, c.Limit.Statement(c.Rule), c.Rule is UnmeasuredRule ? "not checked" : c.Limit.IsNone ? "information" : c.Weight == Weight.Limit ? "limit" : "advice",
+            c.Number, c.Rule.Id, c.Limit.Statement(c.Rule, table.Units), c.Rule is UnmeasuredRule ? "not checked" : c.Limit.IsNone ? "information" : c.Weight == Weight.Limit ? "limit" : "advice",
             EvidenceWords.Print(c.Evidence), c.Source,
         }));
         Columns.Write(to, rows);

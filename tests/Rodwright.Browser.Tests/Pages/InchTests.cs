@@ -35,6 +35,35 @@ public sealed class InchTests(Workshop workshop)
     }
 
     [Fact]
+    public async Task Survey_and_proposals_of_a_job_in_inches_are_told_in_feet_and_inches()
+    {
+        await using var visit = await Visit.Begin(workshop.Browser, workshop.Bench.Address, name: "Ada");
+        var page = visit.Page;
+        await visit.Sample("Quincy Mill");
+        await visit.ToView("Survey");
+        await page.Locator(".survey-board .picture svg").WaitForAsync();
+        var add = page.Locator("details[data-add='survey.walls']");
+        await add.Locator("summary").ClickAsync();
+        await add.Locator("input").FillAsync("14' 2 1/2");
+        await add.Locator("button").ClickAsync();
+        await visit.Kept(2);
+        await Assertions.Expect(page.Locator("#s-survey-walls-0--length")).ToHaveValueAsync("14' 2 1/2");
+        await Assertions.Expect(page.Locator(".survey-board .picture")).ToContainTextAsync("14' 2 1/2\"");
+        Assert.DoesNotMatch(@"\bmm\b", await page.Locator(".survey-page").InnerTextAsync());
+
+        await visit.ToView("Proposals");
+        await page.Locator(".proposal").First.WaitForAsync();
+        await Assertions.Expect(page.Locator(".measures dd").First).ToContainTextAsync("\" off the ideal");
+        Assert.DoesNotMatch(@"\bmm\b|m²|m³", await page.Locator(".choosing").InnerTextAsync());
+        await page.Locator(".proposal .take").First.ClickAsync();
+        await visit.Kept(3);
+        await visit.RodReady();
+        await page.EvaluateAsync("() => document.querySelectorAll('details').forEach(d => d.open = true)");
+        Assert.Matches(@"^\d+( \d/[248])?$", await page.Locator("#f-going").InputValueAsync());
+        visit.Quiet();
+    }
+
+    [Fact]
     public async Task Sheets_are_offered_on_north_american_paper_and_a_new_job_may_be_begun_in_inches()
     {
         await using var visit = await Visit.Begin(workshop.Browser, workshop.Bench.Address, name: "Ada");

@@ -37,7 +37,7 @@ public sealed class JobTests(Workshop workshop)
         Assert.Equal("rookhope-cottage-stair-to-the-attic.zip", download.SuggestedFilename);
         using var zip = ZipFile.OpenRead((await download.PathAsync())!);
         var names = zip.Entries.Select(e => e.FullName).ToHashSet();
-        foreach (var wanted in new[] { "set.pdf", "true-size.pdf", "booklet.pdf", "job.stair.json", "result.json", "parts.csv", "stair.glb", "contents.csv" }) Assert.Contains(wanted, names);
+        foreach (var wanted in new[] { "set.pdf", "true-size.pdf", "booklet.pdf", "job.stair.json", "result.json", "parts.csv", "stair.glb", "stair.step", "stair.ifc", "contents.csv" }) Assert.Contains(wanted, names);
         using var result = JsonDocument.Parse(zip.GetEntry("job.stair.json")!.Open());
         Assert.Equal(231, result.RootElement.GetProperty("going").GetDouble());
         visit.Quiet();

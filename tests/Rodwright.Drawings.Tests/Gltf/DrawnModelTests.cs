@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Rodwright.Drawings.Formats.Gltf;
+using Rodwright.Drawings.Formats.Models;
 using Rodwright.Geometry;
 using Rodwright.Geometry.Solids;
 using Rodwright.Joinery;
@@ -13,7 +14,7 @@ namespace Rodwright.Drawings.Tests.Gltf;
 /// <summary>Models to be drawn as on paper: valid, and with what the drawing needs.</summary>
 public class DrawnModelTests
 {
-    private static readonly GlbMaterial Timber = new("redwood", 0.6, 0.4, 0.2);
+    private static readonly ModelMaterial Timber = new("redwood", 0.6, 0.4, 0.2);
 
     public static TheoryData<string> Names => [.. Jobs.Names];
 
@@ -69,7 +70,7 @@ public class DrawnModelTests
         Assert.Null(extras["mark"]);
     }
 
-    private static GlbPiece Piece(Path2 outline) => new("tread-1", "T1", "tread 1", SolidMaker.Of(new Extrusion(World, outline, 22)), World, Timber);
+    private static ModelPiece Piece(Path2 outline) => new("tread-1", "T1", "tread 1", SolidMaker.Of(new Extrusion(World, outline, 22)), World, Timber);
 
-    private static ModelRoot Read(params IReadOnlyList<GlbPiece> pieces) => ModelRoot.ParseGLB(GlbWriter.WriteDrawn("stair", pieces));
+    private static ModelRoot Read(params IReadOnlyList<ModelPiece> pieces) => ModelRoot.ParseGLB(GlbWriter.WriteDrawn("stair", pieces));
 }

@@ -1,4 +1,5 @@
 using Rodwright.Drawings.Formats.Gltf;
+using Rodwright.Drawings.Formats.Models;
 using Rodwright.Geometry;
 using Rodwright.Geometry.Solids;
 using Rodwright.Joinery;
@@ -13,7 +14,7 @@ namespace Rodwright.Drawings.Tests.Gltf;
 /// <summary>GLB files read back, and judged by the format's own validator.</summary>
 public class GlbWriterTests
 {
-    private static readonly GlbMaterial Timber = new("redwood", 0.6, 0.4, 0.2);
+    private static readonly ModelMaterial Timber = new("redwood", 0.6, 0.4, 0.2);
 
     public static TheoryData<string> Names => [.. Jobs.Names];
 
@@ -72,7 +73,7 @@ public class GlbWriterTests
     public void Equal_pieces_share_a_mesh_and_different_ones_do_not()
     {
         var there = new Frame3(new(0, 250, 200), new(1, 0, 0), new(0, 1, 0));
-        var wider = new GlbPiece("tread-3", "T3", "tread 3", SolidMaker.Of(new Extrusion(World, Path2.Rectangle(0, 0, 901, 250), 22)), there, Timber);
+        var wider = new ModelPiece("tread-3", "T3", "tread 3", SolidMaker.Of(new Extrusion(World, Path2.Rectangle(0, 0, 901, 250), 22)), there, Timber);
         var model = ModelRoot.ParseGLB(GlbWriter.Write("steps", [Board("tread-1", "T1", there), Board("tread-2", "T2", there), wider]));
         Assert.Equal(2, model.LogicalMeshes.Count);
         Assert.Single(model.LogicalMaterials);
@@ -86,10 +87,10 @@ public class GlbWriterTests
         Assert.Equal(GlbWriter.Write("stair", Pieces(solids)), GlbWriter.Write("stair", Pieces(solids)));
     }
 
-    private static List<GlbPiece> Pieces(IEnumerable<PlacedSolid> solids) =>
-        [.. solids.Select(s => new GlbPiece(s.Part.Id, s.Part.Mark, s.Part.Name, s.Shape, s.Frame, Timber with { Name = s.Part.Material }))];
+    private static List<ModelPiece> Pieces(IEnumerable<PlacedSolid> solids) =>
+        [.. solids.Select(s => new ModelPiece(s.Part.Id, s.Part.Mark, s.Part.Name, s.Shape, s.Frame, Timber with { Name = s.Part.Material }))];
 
-    private static GlbPiece Board(string id, string mark, Frame3 frame) =>
+    private static ModelPiece Board(string id, string mark, Frame3 frame) =>
         new(id, mark, id, SolidMaker.Of(new Extrusion(World, Path2.Rectangle(0, 0, 900, 250), 22)), frame == default ? World : frame, Timber);
 
     private static Frame3 World { get; } = new(default, new(1, 0, 0), new(0, 1, 0));

@@ -1,5 +1,6 @@
 using Bunit;
 using Microsoft.AspNetCore.Components;
+using Rodwright.Geometry;
 using Rodwright.Pages.Choosing;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Regulations;
@@ -62,6 +63,24 @@ public sealed class WallTests
         part.Find("#wish-pitch").Change("2,5");
         part.WaitForAssertion(() => Assert.Equal(2.5, wished?.Weights.Pitch), Patience);
         Assert.Empty(part.FindAll(".wishes .refusal"));
+    }
+
+    [Fact]
+    public void A_job_in_inches_is_chosen_for_in_inches()
+    {
+        using var page = Bench.Page();
+        Wishes? wished = null;
+        var brief = Brief.Of(Samples.Job("feet-and-inches")) with { Wishes = Wishes.UsualIn(Units.Inches) with { Families = ["straight", "quarter-landing"], Hand = Hand.Left } };
+        var part = Hang(page, brief, wish: w => wished = w);
+        Assert.DoesNotMatch(@"\bmm\b|m²|m³|metre", part.Markup);
+        Assert.All(part.FindAll(".measures > div:first-child dd"), d => Assert.Matches("\", .*\" off the ideal", d.TextContent));
+        Assert.All(part.FindAll(".measures > div:nth-child(4) dd"), d => Assert.EndsWith("sq ft", d.TextContent, StringComparison.Ordinal));
+        var ideal = part.Find("#wish-comfort-ideal");
+        Assert.Equal(("24 3/4", "text"), (ideal.GetAttribute("value"), ideal.GetAttribute("inputmode")));
+        ideal.Change("24 1/2");
+        part.WaitForAssertion(() => Assert.Equal(24.5 * 25.4, wished?.Comfort), Patience);
+        part.Find("#wish-comfort-ideal").Change("630 mm");
+        Assert.Contains("is no number", part.Find(".wishes .refusal").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

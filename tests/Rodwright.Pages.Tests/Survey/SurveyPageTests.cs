@@ -67,10 +67,36 @@ public sealed class SurveyPageTests
         Assert.Matches("(Safe to cut|Measure again|whatever the tape says).*eadroom", view.Find(".certain").TextContent);
     }
 
-    private static async Task<WorkModel> Open(BunitContext page)
+    [Fact]
+    public async Task A_job_in_inches_is_measured_and_told_in_feet_and_inches()
+    {
+        using var page = new BunitContext();
+        page.JSInterop.Mode = JSRuntimeMode.Loose;
+        using var work = await Open(page, "feet-and-inches");
+        var view = page.Render<SurveyPage>(p => p.AddCascadingValue(work));
+        work.Changed += () => view.Render();
+        Assert.Equal("8' 11 1/4, 8' 11 3/16", view.Find("[data-path='survey.floorToFloor'] input").GetAttribute("value"));
+        Assert.All(view.FindAll(".unit"), u => Assert.DoesNotContain("mm", u.TextContent, StringComparison.Ordinal));
+        view.Find($"{Wall} input").Change("14' 2 1/2");
+        await view.Find($"{Wall} button").ClickAsync(new());
+        Assert.Equal(170.5 * 25.4, work.State.Job.Survey.Walls[0].Length.Mean);
+        await view.Find("[data-path='survey.walls[0].length'] input").ChangeAsync(new() { Value = "14' 2 1/2, 14' 4 1/2" });
+        Assert.Contains("2\" apart", view.Find("[data-path='survey.walls[0].length'] .refusal").TextContent, StringComparison.Ordinal);
+        await view.Find("[data-path='survey.walls[0].length'] input").ChangeAsync(new() { Value = "14' 2 1/2, 14' 2 5/8" });
+        Assert.Contains("Headroom ", view.Find(".follows").TextContent, StringComparison.Ordinal);
+        Assert.Contains("\"", view.Find(".follows").TextContent, StringComparison.Ordinal);
+        Assert.Contains("\"", view.Find(".certain").TextContent, StringComparison.Ordinal);
+        // The unit's own field is not of this page: nothing here speaks of millimetres.
+        Assert.DoesNotMatch(@"\bmm\b", view.Find("section").TextContent);
+        foreach (var chip in view.FindAll(".survey-tools button")) Assert.DoesNotMatch(@"\bmm\b", chip.TextContent);
+        await view.FindAll(".survey-tools button")[1].ClickAsync(new());
+        Assert.Contains("8' 11", view.Find(".picture").TextContent, StringComparison.Ordinal);
+    }
+
+    private static async Task<WorkModel> Open(BunitContext page, string sample = "left-kite-low")
     {
         var shelf = new MemoryShelf(TimeProvider.System);
-        var card = await shelf.Add(ShelfDrafts.Made(Samples.Job("left-kite-low"), "made", "Ada"));
+        var card = await shelf.Add(ShelfDrafts.Made(Samples.Job(sample), "made", "Ada"));
         return new((await JobSession.Open(shelf, new(), card.Id, () => "Ada"))!, new PageScript(page.JSInterop.JSRuntime));
     }
 }

@@ -132,7 +132,7 @@ public sealed class TablePagesTests
             var seen = new HashSet<(string, string)>();
             foreach (var clause in given.Clauses.Where(c => !c.Limit.IsNone))
             {
-                var replacing = ClauseForm.Replacing(clause) with { Source = clause.Source };
+                var replacing = ClauseForm.Replacing(clause, given.Units) with { Source = clause.Source };
                 if (!seen.Add((replacing.Rule, replacing.Replaces))) continue;
                 form = form with { Clauses = form.Clauses.Add(replacing) };
             }
@@ -188,6 +188,76 @@ public sealed class TablePagesTests
     }
 
     [Fact]
+    public async Task A_document_in_inches_is_read_in_inches_with_millimetres_beside()
+    {
+        await using var page = Bench.Page(shelf);
+        foreach (var id in new[] { "usa-irc-2021", "usa-irc-2024" })
+        {
+            var limits = page.Render<TablePage>(p => p.Add(t => t.Id, id)).FindAll(".clause-list tbody tr").Select(r => (What: r.QuerySelector("th")!.TextContent, Limit: r.QuerySelectorAll("td")[1].TextContent)).ToList();
+            Assert.Contains(("The rise", "at most 7 3/4\" (196.85 mm)"), limits);
+            Assert.Contains(limits, l => l.Limit == "3/4\" to 1 1/4\" (19.05 to 31.75 mm)");
+            Assert.Contains(limits, l => l.Limit == "at least 6' 8\" (2032 mm)");
+            Assert.DoesNotContain(limits, l => l.Limit.StartsWith("at most 1", StringComparison.Ordinal) && !l.Limit.Contains('"', StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public async Task A_table_after_a_document_in_inches_is_typed_in_inches_or_millimetres()
+    {
+        await using var page = Bench.Page(shelf);
+        page.Services.GetRequiredService<NavigationManager>().NavigateTo("/regulations/new?after=usa-irc-2021");
+        var form = page.Render<OwnTablePage>();
+        form.FindAll("button").Single(b => b.GetAttribute("aria-label") == "Change it: the rise, R311.7.5.1").Click();
+        form.FindAll("button").Single(b => b.GetAttribute("aria-label") == "Change it: the going of the straight steps, R311.7.5.2").Click();
+        var (most, least) = (form.FindAll("input[id$=-most]")[0], form.FindAll("input[id$=-least]")[1]);
+        Assert.Equal(("7 3/4\"", "10\""), (most.GetAttribute("value"), least.GetAttribute("value")));
+        form.Find("#t-title").Change("Heron Mill");
+        form.FindAll("input[id$=-most]")[0].Change("7 1/2");
+        form.FindAll("input[id$=-least]")[1].Change("260");
+        foreach (var i in new[] { 0, 1 }) form.FindAll("input[id$=-source]")[i].Change("ours");
+        form.Find("form").Submit();
+        // Without a mark nobody knows which unit is meant.
+        Assert.Contains("1 thing to put right", form.Markup);
+        form.FindAll("input[id$=-most]")[0].Change("7 1/2\"");
+        form.Find("form").Submit();
+        var kept = OwnRegulationFile.Read((await shelf.Tables.Find("own-heron-mill"))!.Text).Value!;
+        Assert.Equal((190.5, 260), (kept.Clauses[0].Most, kept.Clauses[1].Least));
+        var own = page.Render<TablePage>(p => p.Add(t => t.Id, "own-heron-mill")).FindAll("tr.own td:nth-child(3)").Select(c => c.TextContent);
+        Assert.Equal(["at most 7 1/2\" (190.5 mm)", "at least 260 mm (10 1/4\" light)"], own);
+    }
+
+    [Fact]
+    public async Task How_a_table_measures_is_changed_on_its_page()
+    {
+        await Keep(Heron);
+        await using var page = Bench.Page(shelf);
+        var form = page.Render<OwnTablePage>(p => p.Add(t => t.Id, "own-heron"));
+        Assert.Equal(("", "270"), (form.Find("#m-inset").GetAttribute("value") ?? "", form.Find("#m-inset").GetAttribute("placeholder")));
+        Assert.Contains("as it is: chord", form.Find("#m-going").TextContent);
+        form.Find("#m-inset").Change("off the wall");
+        form.Find("form").Submit();
+        Assert.Equal("true", form.Find("#m-inset").GetAttribute("aria-invalid"));
+        Assert.Single(form.FindAll("#measures .refusal"));
+        form.Find("#m-inset").Change("300");
+        form.Find("#m-middle").Change("0");
+        form.Find("#m-both").Change("false");
+        form.Find("#m-going").Change("arc");
+        form.Find("#m-narrow").Change("straight");
+        form.Find("#m-atleast").Change("false");
+        form.Find("form").Submit();
+        var kept = OwnRegulationFile.Read((await shelf.Tables.Find("own-heron"))!.Text).Value!;
+        Assert.Equal(new OwnMeasures { MiddleBelow = 0, Inset = 300, BothSides = false, Going = "arc", Narrow = "straight", TaperedAtLeastStraight = false }, kept.Measures);
+        // Left alone again, it is as in the table it is based on.
+        form = page.Render<OwnTablePage>(p => p.Add(t => t.Id, "own-heron"));
+        Assert.Equal("300", form.Find("#m-inset").GetAttribute("value"));
+        form.Find("#m-inset").Change("");
+        form.Find("#m-going").Change("");
+        form.Find("form").Submit();
+        kept = OwnRegulationFile.Read((await shelf.Tables.Find("own-heron"))!.Text).Value!;
+        Assert.Equal((null, "", false), (kept.Measures.Inset, kept.Measures.Going, kept.Measures.BothSides));
+    }
+
+    [Fact]
     public async Task Tables_are_compared_rule_by_rule_with_the_difference_in_words()
     {
         await using var page = Bench.Page(shelf);
@@ -196,7 +266,8 @@ public sealed class TablePagesTests
         var rows = compared.FindAll(".compared-tables tbody tr").ToDictionary(r => r.QuerySelector("th")!.TextContent, r => r.QuerySelectorAll("td").Select(c => c.TextContent.Trim()).ToList());
         Assert.Equal("≠ different", rows["The rise"][0]);
         Assert.Contains("150 to 220 mm", rows["The rise"][1]);
-        Assert.Contains("at most 196.85 mm (7¾ in)", rows["The rise"][2]);
+        Assert.Contains("at most 7 3/4\" (196.85 mm)", rows["The rise"][2]);
+        Assert.Equal("12\" (304.8 mm) from the inner side", rows["Where goings of tapered steps are measured"][2]);
         Assert.Equal("says nothing", rows["The pitch"][2]);
         Assert.Equal("the same", rows["Going of a tapered step"][0]);
         compared.Find("#differences").Change(true);

@@ -123,8 +123,9 @@ public sealed class RodBoardTests
         foreach (var riser in stair.Plan.RiserLines)
         {
             var drawn = Boards.Strokes(plan).First(s => s.Of == $"riser-{riser.Number}" && s.Layer == Layer.Visible).Path;
-            Assert.True(plan.Frames[0].Map(riser.Inner).DistanceTo(drawn.Vertices[0].At) < 1e-9);
-            Assert.True(plan.Frames[0].Map(riser.Outer).DistanceTo(drawn.Vertices[1].At) < 1e-9);
+            var face = stair.Plan.FaceOf(riser);
+            Assert.True(plan.Frames[0].Map(face.Vertices[0].At).DistanceTo(drawn.Vertices[0].At) < 1e-9);
+            Assert.True(plan.Frames[0].Map(face.Vertices[^1].At).DistanceTo(drawn.Vertices[^1].At) < 1e-9);
         }
         foreach (var view in StringView.All(stair, true).Concat(StringView.All(stair, false)))
         {

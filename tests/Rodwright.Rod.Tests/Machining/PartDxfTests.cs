@@ -1,6 +1,7 @@
 using System.Globalization;
 using Rodwright.Drawings.Formats;
 using Rodwright.Geometry;
+using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Machining;
 using Rodwright.Testing;
@@ -32,7 +33,8 @@ public sealed class PartDxfTests
         foreach (var part in RodJobs.Stair(sample).Kit.Parts)
         {
             var paths = Read.Value[sample][part.Mark + ".dxf"].Paths;
-            for (var i = 0; i < part.Faces.Length; i++)
+            // A bent riser is drawn as the board it is before it is bent: its own test below.
+            for (var i = 0; i < part.Faces.Length && part.Kind != PartKind.BentRiser; i++)
             {
                 var layer = part.Kind == PartKind.Newel ? part.Faces[i].Looks + "-OUTLINE" : i == 0 ? "OUTLINE" : "TOP-EDGE";
                 var outline = Assert.Single(paths, p => p.Layer == layer).Path;
@@ -46,6 +48,32 @@ public sealed class PartDxfTests
             Assert.Equal(part.Blank.Length, blank.MaxX, 0.0051);
             Assert.Equal(part.Blank.Width, blank.MaxY, 0.0051);
         }
+    }
+
+    [Fact]
+    public void A_bent_riser_reads_back_as_its_flat_board_with_the_bend_and_the_wedges_squared_across()
+    {
+        var stair = RodJobs.Stair("bull-nose");
+        var (practice, step, end) = (stair.Job.Practice, stair.Job.BottomStep, stair.Plan.RoundedEnds[0]);
+        var paths = Read.Value["bull-nose"]["R1.dxf"].Paths;
+        // The middle of the veneer round a quarter circle, and what stays straight up to the newel.
+        var bent = end.Back - end.Radius + (end.Radius - step.Veneer / 2) * Math.PI / 2;
+        var length = bent + StraightPart(stair) + practice.Housing;
+
+        var outline = Assert.Single(paths, p => p.Layer == "OUTLINE").Path;
+        Assert.Equal(length, outline.Bounds.Width, 0.01);
+        Assert.Equal(stair.Plan.Rise - practice.Tread, outline.Bounds.Height, 0.01);
+        // The stair is right-handed: the open end lies on the right.
+        double[] across = [length - bent - 2 * step.Wedges, length - bent - step.Wedges, length - bent];
+        var lines = paths.Where(p => p.Layer == "MARKING" && p.Path.EdgeCount == 1 && Math.Abs(p.Path.Bounds.Width) < 1e-9 && Math.Abs(p.Path.Length - outline.Bounds.Height) < 0.01).Select(p => p.Path.Bounds.MinX).Order().ToList();
+        Assert.Equal(across.Length, lines.Count);
+        Assert.All(lines.Zip(across), l => Assert.Equal(l.Second, l.First, 0.01));
+        // Thinned to the veneer from its shoulder to its end.
+        var edge = Assert.Single(paths, p => p.Layer == "TOP-EDGE").Path;
+        Assert.Equal(length * practice.Riser - (bent + 2 * step.Wedges) * (practice.Riser - step.Veneer), Math.Abs(edge.Area), 1);
+
+        // From the spring to the outer string's face.
+        static double StraightPart(Stair stair) => stair.Plan.RoundedEnds[0].Spring.DistanceTo(stair.Plan.Riser(1).Outer);
     }
 
     [Theory]

@@ -73,6 +73,20 @@ public class CutShapesTests
         Assert.Equal(1, volume / (2 * (1 - Math.PI / 4) * cut.Depth * cut.Depth * tread.FaceSide.Outline.Bounds.Width), 0.02);
     }
 
+    [Fact]
+    public void A_rounded_edge_round_the_end_of_a_step_shows_what_Pappus_says_the_round_takes()
+    {
+        var stair = RodJobs.Stair("bull-nose");
+        var tread = stair.Kit.Find("tread-1");
+        var cut = tread.Cuts.Single(c => c.Kind == CutKind.RoundedEdge);
+        var (volume, _, _) = Read(CutShapes.Of(stair, ThingId.Of(tread, cut)));
+        var (r, bend, edge) = (cut.Depth, stair.Plan.RoundedEnds[0].Radius + stair.Job.Practice.Nosing, cut.Shape.Length);
+        // Of a square less its quarter circle: its area, and how far its centroid lies within the square's edge (Pappus's second theorem).
+        var (area, within) = ((1 - Math.PI / 4) * r * r, r * (5.0 / 6 - Math.PI / 4) / (1 - Math.PI / 4));
+        Assert.Equal(1, volume / (2 * area * (edge - Math.PI / 2 * within)), 0.02);
+        Assert.True(edge > bend * Math.PI / 2 + 500);
+    }
+
     [Theory]
     [InlineData("tread-2")]
     [InlineData("tread-2/no-such-cut")]
@@ -89,7 +103,7 @@ public class CutShapesTests
 
     private static double SizeOf(Part part, Cut cut) => cut.Kind switch
     {
-        CutKind.RoundedEdge => 2 * (1 - Math.PI / 4) * cut.Depth * cut.Depth * part.FaceSide.Outline.Bounds.Width * 1.05,
+        CutKind.RoundedEdge => 2 * (1 - Math.PI / 4) * cut.Depth * cut.Depth * (cut.Shape.EdgeCount > 1 ? cut.Shape.Length : part.FaceSide.Outline.Bounds.Width) * 1.05,
         CutKind.TenonCheek => cut.Shape.Area * (part.FaceSide.Thickness - cut.Depth),
         _ => cut.Shape.Area * cut.Depth,
     };

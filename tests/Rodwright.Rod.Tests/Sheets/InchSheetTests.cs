@@ -6,6 +6,8 @@ using Rodwright.Geometry;
 using Rodwright.Rod.Packs;
 using Rodwright.Rod.Stages;
 using Rodwright.Rod.Tables;
+using Rodwright.Stairs.Jobs;
+using Rodwright.Testing;
 using Xunit;
 
 namespace Rodwright.Rod.Tests.Sheets;
@@ -44,6 +46,36 @@ public sealed partial class InchSheetTests
             foreach (var text in Texts(sheet.AllMarks)) Assert.False(Millimetres.IsMatch(NoLength.Replace(text, "")), $"{sheet.Name}: {text}");
         }
     }
+
+    [Theory, MemberData(nameof(AllSamples))]
+    public void No_sheet_of_any_sample_told_in_inches_says_mm(string name)
+    {
+        var job = Samples.Job(name) with { Units = Units.Inches };
+        var rod = RodJobs.Of(Sample, "Tabloid") with { Stair = Joinery.Stair.SetOut(job).Value! };
+        rod = rod with { Proof = rod.Stair.Prove() };
+        var pack = Pack.Draw(rod, booklet: true);
+        foreach (var sheet in pack.Set.Sheets.Concat(pack.TrueSize.Sheets).Concat(pack.Booklet!.Sheets))
+            foreach (var text in Texts(sheet.AllMarks)) Assert.False(Unit().IsMatch(text), $"{sheet.Name}: {text}");
+    }
+
+    [Fact]
+    public void A_rounded_bottom_step_is_told_in_fractions_of_an_inch()
+    {
+        var job = JobFile.Read(Samples.Text(Sample).Replace("\"going\":", "\"bottomStep\": { \"shape\": \"bull-nose\" }, \"going\":", StringComparison.Ordinal)).Value!;
+        var stair = Joinery.Stair.SetOut(job).Value!;
+        Assert.True(stair.Prove().Holds);
+        var pack = Pack.Draw(RodJobs.Of(Sample, "Tabloid") with { Stair = stair, Proof = stair.Prove() });
+        var texts = pack.Set.Sheets.SelectMany(s => Texts(s.AllMarks)).ToList();
+        foreach (var text in texts) Assert.False(Millimetres.IsMatch(NoLength.Replace(text, "")), text);
+        Assert.Contains(texts, t => t.Contains("slot of 1/2\"", StringComparison.Ordinal));
+        Assert.Contains(texts, t => t.Contains("1/16\"", StringComparison.Ordinal) && t.Contains("Thin the riser", StringComparison.Ordinal));
+    }
+
+    public static TheoryData<string> AllSamples => [.. Samples.Names];
+
+    // Regulations are quoted as they are written.
+    [GeneratedRegex(@"\bmm\b(?!.*judged to 1 mm)")]
+    private static partial Regex Unit();
 
     [Fact]
     public void No_line_of_the_rod_is_found_or_explained_in_millimetres()

@@ -41,6 +41,18 @@ public sealed class RoomSheetTests
         Assert.DoesNotContain(StairSheets.Make(Rods.Sample("straight-flight")), s => s.Name is "room" or "section");
 
     [Fact]
+    public void Where_the_headroom_is_least_lies_on_the_sheet_even_off_the_stair()
+    {
+        // A slope that comes down over the upper floor, past the last riser.
+        var job = Samples.Job("straight-flight");
+        var slope = new Stairs.Surveys.SlopingCeiling { First = new() { Height = Stairs.Surveys.Readings.Of(2600) }, Second = new() { Along = 1000, Height = Stairs.Surveys.Readings.Of(2300) } };
+        var view = new RoomView(Joinery.Stair.SetOut(job with { Survey = job.Survey with { Ceilings = [slope] } }).Value!);
+        var (at, last) = (view.Report.Headroom!.Least!.At, view.Stair.Plan.RiserLines[^1]);
+        Assert.True((at - last.Inner).Dot(last.Up) > 300);
+        Assert.Equal(view.Bounds, view.Bounds.With(at));
+    }
+
+    [Fact]
     public void The_line_of_a_slope_lies_where_it_is_as_high_as_it_says()
     {
         var view = new RoomView(Joinery.Stair.SetOut(Samples.Job("loft-under-slope")).Value!);

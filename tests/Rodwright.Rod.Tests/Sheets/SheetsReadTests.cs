@@ -35,7 +35,7 @@ public sealed class SheetsReadTests
         }, iter: 150);
 
     [Fact]
-    public void Nothing_overlaps_anything_on_sheets_of_made_up_rooms() => Each(Rooms.Jobs, Gen.OneOf("A4", "A3", "A2", "A1"), Gen.OneOf("", "1:10", "1:20"), 60, rod =>
+    public void Nothing_overlaps_anything_on_sheets_of_made_up_rooms() => Each(Rooms.Jobs, Gen.OneOf("A4", "A3", "A2", "A1"), Gen.OneOf("", "1:10", "1:20"), 80, rod =>
         AssertReads(rod, [.. RoomSheets.Make(rod), .. SectionSheets.Make(rod), .. PlanSheets.Make(rod)]));
 
     [Fact]

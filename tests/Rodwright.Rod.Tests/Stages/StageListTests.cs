@@ -22,7 +22,7 @@ public sealed class StageListTests
         var drawn = RodStages.Of(stair).Stages.Where(s => s.Bench == Bench.Plan).SelectMany(s => s.Lines).Where(l => l.Kind == LineKind.LinedIn).SelectMany(l => l.Paths).ToList();
         var view = new PlanView(stair);
         var finished = view.Walls.Concat(view.Strings.Concat(view.Newels).Select(x => x.Outline)).Concat(view.Nosings.Select(n => n.Line))
-            .Append(stair.Plan.WalkingLine).Concat(stair.Plan.RiserLines.Select(r => Path2.Polyline(r.Inner, r.Outer))).ToList();
+            .Append(stair.Plan.WalkingLine).Concat(stair.Plan.RiserLines.Select(r => stair.Plan.FaceOf(r))).ToList();
         foreach (var path in finished) Assert.Contains(drawn, d => Same(d, path));
     }
 

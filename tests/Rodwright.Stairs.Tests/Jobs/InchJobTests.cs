@@ -69,8 +69,19 @@ public sealed class InchJobTests
     {
         var practice = JobFile.Read(Text.Replace("\"newel\": \"4-1/2\", ", "")).Value!.Practice;
         Assert.Equal((88.9, 31.75, 285.75, 25.4, 19.05), (practice.Newel, practice.WallString.Thickness, practice.WallString.Width, practice.Tread, practice.Riser));
-        foreach (var field in JobFields.DescriptionsIn(Units.Inches).Where(f => f.IsLength && f.Path.StartsWith("practice.", StringComparison.Ordinal) && f.Default is not null && f.Path != "practice.packing"))
+        foreach (var field in JobFields.DescriptionsIn(Units.Inches).Where(f => f.IsLength && f.Default is not null))
             Assert.DoesNotContain(".", field.DefaultIn(Units.Inches)!, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_bottom_step_the_survey_and_wishes_take_fractions_of_an_inch_too()
+    {
+        var job = JobFile.Read(Text.Replace("\"tolerance\": \"3/16\"", "\"lowerFinish\": 0").Replace("\"modelScale\": 1", "\"bottomStep\": { \"shape\": \"bull-nose\", \"wedges\": \"5/8\" }, \"wishes\": { \"hand\": \"left\" }")).Value!;
+        Assert.Equal((1.5875, 15.875, 63.5, 63.5), (job.BottomStep.Veneer, job.BottomStep.Wedges, job.BottomStep.Lap, job.BottomStep.Layer));
+        Assert.Equal((4.7625, 1.5875, 3.175), (job.Survey.Tolerance, job.Survey.Accuracy.FloorToFloor, job.Survey.Accuracy.Walls));
+        Assert.Equal(24.75 * 25.4, job.Wishes!.Comfort, 9);
+        Assert.Contains("\"comfort\": \"24 3/4\"", JobFile.Write(job), StringComparison.Ordinal);
+        Assert.DoesNotContain(".", JobFile.Write(job).Replace("\"part\": 0.6", "", StringComparison.Ordinal).Split("\"weights\"")[0].Replace("\"corner\": 0.3", "", StringComparison.Ordinal).Replace("\"pitch\": 0.5", "", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
     [Fact]

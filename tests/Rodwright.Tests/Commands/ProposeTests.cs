@@ -78,6 +78,67 @@ public sealed class ProposeTests
         Assert.All(new[] { "title", "regulation", "survey.floorToFloor", "3 errors" }, word => Assert.Contains(word, error, StringComparison.Ordinal));
     }
 
+    private const string Own = """
+        { "rodwrightRegulation": 1, "id": "own-heron", "title": "Heron Mill, our stairs", "basedOn": "england-2013-private",
+          "clauses": [ { "rule": "going", "clause": "house rule 1", "least": 250, "source": "what our customers like to walk" } ] }
+        """;
+
+    private static string SurveyUnderOwn(CommandLine line) =>
+        line.Write("survey.stair.json", File.ReadAllText(Survey("ferry-house")).Replace("england-2013-private", "own-heron", StringComparison.Ordinal).Replace("\"comfort\": 625", "\"comfort\": 600", StringComparison.Ordinal));
+
+    private static List<double> Goings(string json)
+    {
+        using var read = JsonDocument.Parse(json);
+        return [.. read.RootElement.GetProperty("proposals").EnumerateArray().Select(p => p.GetProperty("job").GetProperty("going").GetDouble())];
+    }
+
+    [Fact]
+    public void The_shops_own_table_changes_what_is_proposed()
+    {
+        using var line = new CommandLine();
+        Directory.CreateDirectory(line.PathOf("tables"));
+        line.Write("tables/heron.regulation.json", Own);
+        var survey = SurveyUnderOwn(line);
+        var published = line.Write("published.stair.json", File.ReadAllText(survey).Replace("own-heron", "england-2013-private", StringComparison.Ordinal));
+        Assert.Contains(Goings(CommandLine.Run("propose", published, "--json").Out), g => g < 250);
+        var (exit, text, error) = CommandLine.Run("propose", survey, "--json", "--regulations", line.PathOf("tables"));
+        Assert.Equal((Exit.Done, ""), (exit, error));
+        Assert.NotEmpty(Goings(text));
+        Assert.All(Goings(text), g => Assert.True(g >= 250));
+        var table = CommandLine.Run("propose", survey, "--top", "1", "--regulations", line.PathOf("tables"));
+        Assert.Contains("Heron Mill, our stairs (the shop's own table)", table.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_bad_table_of_the_shops_is_refused_with_all_its_faults_and_nothing_is_proposed()
+    {
+        using var line = new CommandLine();
+        Directory.CreateDirectory(line.PathOf("regulations"));
+        line.Write("regulations/heron.regulation.json", """
+            { "rodwrightRegulation": 1, "id": "heron", "title": "Heron Mill, our stairs", "basedOn": "england-2013-private",
+              "clauses": [ { "rule": "going", "number": "house rule 1", "replaces": "1.4", "least": 250, "most": 240 } ] }
+            """);
+        var (exit, text, error) = CommandLine.Run("propose", SurveyUnderOwn(line));
+        Assert.Equal((Exit.Errors, ""), (exit, text));
+        Assert.All(new[] { "RW1201: id", "RW1007: clauses[0].number", "RW1008: clauses[0].clause", "RW1008: clauses[0].source", "RW1209: clauses[0].replaces", "RW1208: clauses[0].least", "6 errors" },
+            fault => Assert.Contains(fault, error, StringComparison.Ordinal));
+        Assert.Contains("did you mean clause, the number or name of the clause?", error, StringComparison.Ordinal);
+        Assert.Contains("its clauses for that rule: 1.3, Table 1.1", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_table_under_a_name_that_is_passed_over_is_named()
+    {
+        using var line = new CommandLine();
+        Directory.CreateDirectory(line.PathOf("regulations"));
+        line.Write("regulations/heron.json", Own);
+        var (exit, text, error) = CommandLine.Run("propose", SurveyUnderOwn(line));
+        Assert.Equal((Exit.Errors, ""), (exit, text));
+        Assert.Contains("heron.json: note RW6009", error, StringComparison.Ordinal);
+        Assert.Contains("name it NAME.regulation.json", error, StringComparison.Ordinal);
+        Assert.Contains("RW1027: regulation: the shop's own table own-heron is not here", error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Wrong_usage_is_told_from_wrong_surveys() => Assert.Equal(2, CommandLine.Run("propose", Survey("ferry-house"), "--top", "0").Exit);
 }

@@ -38,6 +38,16 @@ public sealed class RegulationCommandTests
     }
 
     [Fact]
+    public void A_document_in_inches_is_printed_in_inches_with_millimetres_beside()
+    {
+        var output = CommandLine.Run("regulation", "usa-irc-2021").Out;
+        Assert.Contains("at most 7 3/4\" (196.85 mm)", output, StringComparison.Ordinal);
+        Assert.Contains("at least 10\" (254 mm)", output, StringComparison.Ordinal);
+        Assert.Contains("at most 12' 7\" (3835.4 mm)", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("¾ in)", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_misspelt_table_is_told_the_nearest()
     {
         var (exit, _, error) = CommandLine.Run("regulation", "scotland-privat");

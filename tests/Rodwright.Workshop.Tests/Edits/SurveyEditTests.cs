@@ -45,7 +45,7 @@ public sealed class SurveyEditTests
     {
         var job = Samples.Job("loft-under-slope");
         Point2[] ring = [new(1286.5, 0), new(3743, 0), new(3743, 2020), new(1286.5, 2020)];
-        var given = JobEdits.Apply(job, SurveyEdits.WellByCorners(ring)).Value!;
+        var given = JobEdits.Apply(job, SurveyEdits.WellByCorners(job.Units, ring)).Value!;
         Assert.False(given.Survey.Well!.IsRectangle);
         Assert.Equal(ring, given.Survey.Well.Corners);
         Assert.Equal(job.Survey.Well!.Trimmer, given.Survey.Well.Trimmer);

@@ -101,6 +101,13 @@ public sealed class TableTests
             ],
         };
         Assert.Equal(table, TableForm.Of(table).Read().Value);
+        var inches = table with
+        {
+            BasedOn = "usa-irc-2021", Measures = new() { Inset = 330.2, MiddleBelow = 1000 },
+            Clauses = [.. table.Clauses.Where(c => c.Replaces.Length == 0), new() { Rule = "rise", Clause = "6", Replaces = "R311.7.5.1", Most = 196.85, Source = "s" }, new() { Rule = "going", Clause = "7", Least = 254, Most = 3835.4, Source = "s" }],
+        };
+        Assert.Equal(inches, TableForm.Of(inches).Read().Value);
+        Assert.Equal(("13\"", "1000", "7 3/4\"", "160.5"), (TableForm.Of(inches).Measures.Inset, TableForm.Of(inches).Measures.MiddleBelow, TableForm.Of(inches).Clauses[^2].Most, TableForm.Of(inches).Clauses[0].Least));
     }
 
     [Theory]
@@ -115,6 +122,21 @@ public sealed class TableTests
         clause = field switch { "least" => clause with { Least = typed }, "most" => clause with { Most = typed }, "pairs" => clause with { Pairs = typed }, _ => clause with { Source = typed } };
         var read = (TableForm.After(RegulationCatalogue.All[0]) with { Id = "own-x", Title = "x", Clauses = [clause] }).Read();
         Assert.Contains(read.Findings, f => f.Code == code && f.Where == $"clauses[0].{field}");
+    }
+
+    [Fact]
+    public void Tables_of_two_units_that_ask_for_the_same_length_are_alike()
+    {
+        var metric = new OwnRegulation
+        {
+            Id = "own-metric", Title = "Metric", Measures = new() { MiddleBelow = 0, Inset = 304.8, Going = "chord", Narrow = "straight", TaperedAtLeastStraight = false },
+            Clauses = [new() { Rule = "rise", Clause = "1", Most = 196.85, Source = "s" }],
+        }.Table();
+        var rows = TableComparison.Of(RegulationCatalogue.Find("usa-irc-2024")!, metric).Rows;
+        var rise = rows.Single(r => r.Title == "the rise");
+        Assert.Equal(Difference.Same, rise.Difference);
+        Assert.Equal(["at most 7 3/4\" (196.85 mm)", "at most 196.85 mm"], rise.Cells.Select(c => c.Words));
+        Assert.Equal((Difference.Same, "12\" (304.8 mm) from the inner side"), (rows[0].Difference, rows[0].Cells[0].Words));
     }
 
     [Fact]

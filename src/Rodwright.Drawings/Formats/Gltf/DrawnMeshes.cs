@@ -1,3 +1,4 @@
+using Rodwright.Drawings.Formats.Models;
 using Rodwright.Geometry.Solids;
 using SharpGLTF.Schema2;
 
@@ -18,7 +19,7 @@ internal sealed class DrawnMeshes : Meshes
         Floats.Stretch Corners, Floats.Stretch Normals, Floats.Stretch Triangles,
         Floats.Stretch Ends, Floats.Stretch Arrises, Floats.Stretch RoundEnds, Floats.Stretch Left, Floats.Stretch Right);
 
-    protected override void TakeIn(GlbPiece piece)
+    protected override void TakeIn(ModelPiece piece)
     {
         var (solid, mesh, lines) = (piece.Shape, ShadedMesh.Of(piece.Shape), SolidLines.Of(piece.Shape));
         taken.Add(new(

@@ -1,6 +1,7 @@
 using System.Numerics;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Rodwright.Drawings.Formats.Models;
 using Rodwright.Geometry;
 using SharpGLTF.Schema2;
 
@@ -15,7 +16,7 @@ public static class GlbWriter
     /// <summary>The file's bytes, the same for the same pieces. Pieces without wood are left out.</summary>
     /// <param name="title">Name of the root node.</param>
     /// <param name="pieces">In the order of the nodes.</param>
-    public static byte[] Write(string title, IReadOnlyList<GlbPiece> pieces) => Write(title, pieces, new PlainMeshes(), null);
+    public static byte[] Write(string title, IReadOnlyList<ModelPiece> pieces) => Write(title, pieces, new PlainMeshes(), null);
 
     /// <summary>
     /// The same pieces with what a viewer needs to draw them as on paper: normals that run along rounds, arrises as lines, and rounds as lines where they turn out of
@@ -24,15 +25,15 @@ public static class GlbWriter
     /// <param name="title">Name of the root node.</param>
     /// <param name="pieces">In the order of the nodes.</param>
     /// <param name="extras">An object whose properties become extras of the root node; null for none.</param>
-    public static byte[] WriteDrawn(string title, IReadOnlyList<GlbPiece> pieces, JsonElement? extras = null) => Write(title, pieces, new DrawnMeshes(), extras);
+    public static byte[] WriteDrawn(string title, IReadOnlyList<ModelPiece> pieces, JsonElement? extras = null) => Write(title, pieces, new DrawnMeshes(), extras);
 
-    private static byte[] Write(string title, IReadOnlyList<GlbPiece> pieces, Meshes meshes, JsonElement? extras)
+    private static byte[] Write(string title, IReadOnlyList<ModelPiece> pieces, Meshes meshes, JsonElement? extras)
     {
         var model = ModelRoot.CreateModel();
         model.Asset.Generator = "Rodwright";
         var solids = pieces.Where(p => !p.Shape.Faces.IsEmpty).ToList();
         var numbers = solids.ConvertAll(meshes.Add);
-        var materials = new Dictionary<GlbMaterial, Material>();
+        var materials = new Dictionary<ModelMaterial, Material>();
         var made = meshes.Write(model, look => materials.TryGetValue(look, out var known) ? known : materials[look] = MaterialOf(model, look));
         var root = model.UseScene(0).CreateNode(title);
         // x stays, y runs away from the viewer (-z), z becomes y; all in metres.
@@ -50,7 +51,7 @@ public static class GlbWriter
         return [.. model.WriteGLB(new WriteSettings { Validation = SharpGLTF.Validation.ValidationMode.Skip })];
     }
 
-    private static JsonObject ExtrasOf(GlbPiece piece)
+    private static JsonObject ExtrasOf(ModelPiece piece)
     {
         var extras = new JsonObject();
         if (piece.PartId.Length > 0) (extras["part"], extras["mark"]) = (piece.PartId, piece.Mark);
@@ -59,7 +60,7 @@ public static class GlbWriter
         return extras;
     }
 
-    private static Material MaterialOf(ModelRoot model, GlbMaterial look)
+    private static Material MaterialOf(ModelRoot model, ModelMaterial look)
     {
         var material = model.CreateMaterial(look.Name);
         material.InitializePBRMetallicRoughness();

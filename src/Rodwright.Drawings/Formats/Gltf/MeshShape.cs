@@ -1,3 +1,5 @@
+using Rodwright.Drawings.Formats.Models;
+
 namespace Rodwright.Drawings.Formats.Gltf;
 
 /// <summary>A piece's shape to the nearest thousandth of a millimetre, with its material, by which equal pieces find one another.</summary>
@@ -8,7 +10,7 @@ internal sealed class MeshShape : IEquatable<MeshShape>
     private readonly long[] numbers;
     private readonly int hash;
 
-    public MeshShape(GlbPiece piece)
+    public MeshShape(ModelPiece piece)
     {
         var solid = piece.Shape;
         Material = piece.Material;
@@ -30,7 +32,7 @@ internal sealed class MeshShape : IEquatable<MeshShape>
         hash = (int)(sum ^ sum >> 32);
     }
 
-    private GlbMaterial Material { get; }
+    private ModelMaterial Material { get; }
 
     public bool Equals(MeshShape? other) => other is not null && hash == other.hash && Material == other.Material && numbers.AsSpan().SequenceEqual(other.numbers);
 

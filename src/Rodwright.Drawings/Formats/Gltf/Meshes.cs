@@ -1,3 +1,4 @@
+using Rodwright.Drawings.Formats.Models;
 using SharpGLTF.Schema2;
 
 namespace Rodwright.Drawings.Formats.Gltf;
@@ -6,10 +7,10 @@ namespace Rodwright.Drawings.Formats.Gltf;
 internal abstract class Meshes
 {
     private readonly Dictionary<MeshShape, int> known = [];
-    private readonly List<GlbPiece> firsts = [];
+    private readonly List<ModelPiece> firsts = [];
 
     /// <summary>Takes a piece's shape in; the number of its mesh.</summary>
-    public int Add(GlbPiece piece)
+    public int Add(ModelPiece piece)
     {
         var shape = new MeshShape(piece);
         if (known.TryGetValue(shape, out var number)) return number;
@@ -19,7 +20,7 @@ internal abstract class Meshes
     }
 
     /// <summary>Makes the meshes in a model, in the order of their numbers. Nothing can be taken in afterwards.</summary>
-    public List<Mesh> Write(ModelRoot model, Func<GlbMaterial, Material> materials)
+    public List<Mesh> Write(ModelRoot model, Func<ModelMaterial, Material> materials)
     {
         var meshes = new List<Mesh>();
         foreach (var piece in firsts)
@@ -32,7 +33,7 @@ internal abstract class Meshes
     }
 
     /// <summary>Keeps the numbers of a shape that was not known.</summary>
-    protected abstract void TakeIn(GlbPiece piece);
+    protected abstract void TakeIn(ModelPiece piece);
 
     /// <summary>Gives a mesh its primitives.</summary>
     protected abstract void Fill(Mesh mesh, int number, Material material);

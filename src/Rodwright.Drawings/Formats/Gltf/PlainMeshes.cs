@@ -1,3 +1,4 @@
+using Rodwright.Drawings.Formats.Models;
 using SharpGLTF.Schema2;
 
 namespace Rodwright.Drawings.Formats.Gltf;
@@ -12,7 +13,7 @@ internal sealed class PlainMeshes : Meshes
     private readonly Indices indices = new();
     private readonly List<(Floats.Stretch Corners, Floats.Stretch Triangles)> taken = [];
 
-    protected override void TakeIn(GlbPiece piece) => taken.Add((corners.Add(piece.Shape.Vertices), indices.Add(piece.Shape.Triangles())));
+    protected override void TakeIn(ModelPiece piece) => taken.Add((corners.Add(piece.Shape.Vertices), indices.Add(piece.Shape.Triangles())));
 
     protected override void Fill(Mesh mesh, int number, Material material)
     {

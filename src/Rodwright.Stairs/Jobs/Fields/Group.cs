@@ -26,7 +26,7 @@ internal static class Group
             }
             else if (field is null)
             {
-                reading.Refuse(JobCodes.Unknown, where, $"there is no field \"{JsonWords.Shown(property.Name)}\" here; known: {string.Join(", ", names)}", KnownElsewhere(reading.Kind, property.Name, path, names));
+                reading.Refuse(JobCodes.Unknown, where, $"there is no field \"{JsonWords.Shown(property.Name)}\" here; known: {string.Join(", ", names)}", Meant(json, property.Name, fields) ?? KnownElsewhere(reading.Kind, property.Name, path, names));
             }
             else
             {
@@ -64,6 +64,15 @@ internal static class Group
 
     /// <summary>A field's path under its group's.</summary>
     public static string Join(string path, string name) => path.Length == 0 ? name : path + "." + name;
+
+    /// <summary>A field that is left out and called by what was written: "number" for the number or name of the clause. Null where several are, or none.</summary>
+    private static string? Meant<T>(JsonElement json, string written, ImmutableArray<Field<T>> fields) where T : class
+    {
+        if (NearestName.To(written, fields.Select(f => f.Name)) is not null) return null;
+        var called = fields.Where(f => !json.TryGetProperty(f.Name, out _)).Select(f => (Field: f, At: Array.IndexOf(f.Label.Split(' '), written))).Where(f => f.At >= 0).OrderBy(f => f.At).ToList();
+        if (called.Count == 0 || (called.Count > 1 && called[0].At == called[1].At)) return null;
+        return $"did you mean {called[0].Field.Name}, the {called[0].Field.Label}?";
+    }
 
     private static string KnownElsewhere(FileKind kind, string name, string path, string[] names)
     {

@@ -20,7 +20,11 @@ public static class JobFields
     /// <summary>The same in a unit: what is left out of a job in inches is stock of inches.</summary>
     internal static Job BlankIn(Units units) => units.IsInches ? InchBlank.Value : Blank;
 
-    private static Lazy<Job> InchBlank { get; } = new(() => Blank with { Practice = InchPractice.Usual });
+    private static Lazy<Job> InchBlank { get; } = new(() => Blank with
+    {
+        Units = Units.Inches, Practice = InchPractice.Usual, BottomStep = InchUsual.BottomStep,
+        Survey = Blank.Survey with { Tolerance = InchUsual.Tolerance, Accuracy = InchUsual.Accuracy },
+    });
 
     /// <summary>The fields, in the order they are written.</summary>
     internal static ImmutableArray<Field<Job>> All { get; } =
@@ -52,7 +56,7 @@ public static class JobFields
         new GroupField<Job, BottomStep>("bottomStep", "bottom step", "how it ends at an open side", j => j.BottomStep, (j, v) => j with { BottomStep = v }, BottomStepFields.All),
         new NumberField<Job>("modelScale", "scale of a teaching model", new(0.1, 1, ""), "1 for a stair; limits of the regulation are multiplied by it, timber is not", j => j.ModelScale, (j, v) => j with { ModelScale = v }),
         new GroupField<Job, Practice>("practice", "the shop's sizes and habits", "every one has a default of common practice", j => j.Practice, (j, v) => j with { Practice = v }, PracticeFields.All),
-        new MaybeGroupField<Job, Wishes>("wishes", "wishes", "what a stair is chosen by; a stair that is set out takes no notice of them", j => j.Wishes, (j, v) => j with { Wishes = v }, new(), WishesFields.All),
+        new MaybeGroupField<Job, Wishes>("wishes", "wishes", "what a stair is chosen by; a stair that is set out takes no notice of them", j => j.Wishes, (j, v) => j with { Wishes = v }, j => Wishes.UsualIn(j.Units), WishesFields.All),
     ];
 
     /// <summary>What there is to know about every field, in the order of the file.</summary>

@@ -44,8 +44,8 @@ internal static class RoomFields
     [
         Name<WallRun>(w => w.Name, (w, v) => w with { Name = v }),
         Several<WallRun>("length", "length of the wall", 100, 40000, "from corner to corner", w => w.Length, (w, v) => w with { Length = v }, required: true),
-        new MaybeGroupField<WallRun, CornerReading>("corner", "corner at the wall's end", "in one of three forms; left out, it is taken as square", w => w.Corner, (w, v) => w with { Corner = v }, new(), Corner),
-        new MaybeGroupField<WallRun, PlumbReading>("plumb", "out of plumb", "left out, the wall is taken as plumb", w => w.Plumb, (w, v) => w with { Plumb = v }, new(0, 1000), Plumb),
+        new MaybeGroupField<WallRun, CornerReading>("corner", "corner at the wall's end", "in one of three forms; left out, it is taken as square", w => w.Corner, (w, v) => w with { Corner = v }, _ => new(), Corner),
+        new MaybeGroupField<WallRun, PlumbReading>("plumb", "out of plumb", "left out, the wall is taken as plumb", w => w.Plumb, (w, v) => w with { Plumb = v }, _ => new(0, 1000), Plumb),
         new ListField<WallRun, WallOpening>("openings", "doors and windows", "to be kept clear", new(), Opening, 12, w => w.Openings, (w, v) => w with { Openings = [.. v] }),
     ];
 

@@ -18,7 +18,7 @@ internal static class SurveyFields
             "screed, boards or tiles; it adds to the height; negative for what will be taken up", s => s.UpperFinish, (s, v) => s with { UpperFinish = v }),
         new ListField<Survey, WallRun>("walls", "walls of the room", "in the order in which they are met climbing beside them; the first begins at the room's datum corner", new(), RoomFields.Wall, 24,
             s => s.Walls, (s, v) => s with { Walls = [.. v] }),
-        new MaybeGroupField<Survey, Well>("well", "well", "the opening in the upper floor; left out, headroom under the floor is not judged", s => s.Well, (s, v) => s with { Well = v }, new(), RoomFields.Well),
+        new MaybeGroupField<Survey, Well>("well", "well", "the opening in the upper floor; left out, headroom under the floor is not judged", s => s.Well, (s, v) => s with { Well = v }, _ => new(), RoomFields.Well),
         new ListField<Survey, SlopingCeiling>("ceilings", "sloping ceilings", "each a plane, from two heights, or one height and the pitch", new(), RoomFields.Ceiling, 12,
             s => s.Ceilings, (s, v) => s with { Ceilings = [.. v] }),
         new ListField<Survey, WayInStop>("wayIn", "doors and turns on the way in", "where a long piece may stick as it is carried through the house", new(), RoomFields.WayIn, 20,

@@ -27,7 +27,10 @@ internal sealed class UnitsField() : Field<Job>("units", "unit of the lengths", 
         if (owner.Units != Units.Millimetres) choice.Write(json, owner);
     }
 
-    public override void WriteSchema(Utf8JsonWriter json, Job defaults) => choice.WriteSchema(json, defaults);
+    public override void WriteSchema(Utf8JsonWriter json, Job defaults) => choice.WriteSchema(json, LeftOut(defaults));
 
-    public override IEnumerable<FieldDescription> Describe(string path, Job defaults) => choice.Describe(path, defaults);
+    public override IEnumerable<FieldDescription> Describe(string path, Job defaults) => choice.Describe(path, LeftOut(defaults));
+
+    /// <summary>What is taken where the file says none, whatever else a job in inches takes.</summary>
+    private static Job LeftOut(Job defaults) => defaults with { Units = Units.Millimetres };
 }

@@ -23,6 +23,7 @@ internal static class OwnTable
             Title = own.Title + " (the shop's own table)",
             Group = "The shop's own",
             BasedOn = own.BasedOn,
+            Units = given?.Units ?? Units.Millimetres,
             WrittenAs = own,
             WalkingLine = line,
             Going = going,
@@ -30,7 +31,7 @@ internal static class OwnTable
             LeastNarrow = own.Clauses.Any(c => Narrow.Contains(c.Rule)) ? Greatest(clauses, Narrow) : given?.LeastNarrow ?? 0,
             LeastGoing = own.Clauses.Any(c => c.Rule == GoingRule.Instance.Id || c.Rule == TaperedGoingRule.Instance.Id) ? LeastGoing(clauses) : given?.LeastGoing ?? 0,
             TaperedAtLeastStraight = m.TaperedAtLeastStraight ?? given?.TaperedAtLeastStraight ?? false,
-            Measures = given is not null && m == new OwnMeasures() ? given.Measures : Words(line, going, narrow),
+            Measures = given is not null && m == new OwnMeasures() ? given.Measures : Words(line, going, narrow, given?.Units ?? Units.Millimetres),
             Standing = Standing(own, given),
             Clauses = clauses,
         };
@@ -88,10 +89,12 @@ internal static class OwnTable
         return own.Standing.Length > 0 ? $"{made} {own.Standing}" : made;
     }
 
-    private static string Words(WalkingLineRule line, GoingMeasure going, NarrowMeasure narrow)
+    private static string Words(WalkingLineRule line, GoingMeasure going, NarrowMeasure narrow, Units units)
     {
-        var where = line.MiddleBelow == 0 ? $"{Number.Print(line.Inset)} from the inner side" : $"in the middle below a clear width of {Number.Print(line.MiddleBelow)}, from there on {Number.Print(line.Inset)} from {(line.BothSides ? "each side" : "the inner side")}";
+        var where = line.MiddleBelow == 0 ? $"{Told(line.Inset)} from the inner side" : $"in the middle below a clear width of {Told(line.MiddleBelow)}, from there on {Told(line.Inset)} from {(line.BothSides ? "each side" : "the inner side")}";
         var way = narrow switch { NarrowMeasure.AlongFaces => "along the faces", NarrowMeasure.Straight => "straight across", _ => "as tread width" };
         return $"Goings of tapered steps are measured as {(going == GoingMeasure.Chord ? "chord" : "arc")}s{(going == GoingMeasure.Arc ? ", not as chords" : "")}, {where}. The narrow end is measured {way}.";
+
+        string Told(double length) => units.IsInches ? DocumentLength.Print(length, units) : Number.Print(length);
     }
 }

@@ -15,6 +15,7 @@ internal static class UsaIrc2021
         Id = "usa-irc-2021",
         Title = "United States, International Residential Code, 2021 edition",
         Group = "United States",
+        Units = Geometry.Units.Inches,
         WalkingLine = new(0, 12 * Inch, false),
         Going = GoingMeasure.Chord,
         Narrow = NarrowMeasure.Straight,

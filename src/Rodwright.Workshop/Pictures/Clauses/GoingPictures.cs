@@ -2,6 +2,7 @@ using Rodwright.Geometry;
 using Rodwright.Rod.Views;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Regulations;
+using Rodwright.Stairs.Rules;
 
 namespace Rodwright.Workshop.Pictures.Clauses;
 
@@ -39,7 +40,7 @@ internal static class GoingPictures
         var first = kind == StepKind.Straight ? Places.StraightStep(plan) : steps[0];
         return steps.Contains(first + 1) ? Walking(view, first, first + 1) : steps.Contains(first - 1) ? Walking(view, first - 1, first) : Walking(view, first);
 
-        double Measured(int k) => kind == StepKind.Straight ? plan.Riser(k).Walking.DistanceTo(plan.Riser(k + 1).Walking) : Places.Going(plan, k);
+        double Measured(int k) => kind == StepKind.Straight ? StraightSteps.Going(plan, k) : Places.Going(plan, k);
     }
 
     private static Sketch Walking(PlanView view, params int[] steps)

@@ -32,7 +32,9 @@ internal static class JobFiles
             return Results.Text(state.Stair is { } stair ? CardPicture.Of(stair) : CardPicture.None, "image/svg+xml");
         }));
         revision.MapGet("/stair.glb", (Guid job, int number, StairCache stairs) => WithStair(stairs, job, number, state =>
-            Results.File(StairModel.Write(state.Stair!).Bytes.ToArray(), "model/gltf-binary", FileNames.Of(state.Job.Title, ".glb"))));
+            Model(state, StairModel.Glb(state.Stair!))));
+        revision.MapGet("/stair.step", (Guid job, int number, StairCache stairs, TimeProvider time) => WithStair(stairs, job, number, state => Model(state, StairModel.Step(state.Stair!, Today(time)))));
+        revision.MapGet("/stair.ifc", (Guid job, int number, StairCache stairs, TimeProvider time) => WithStair(stairs, job, number, state => Model(state, StairModel.Ifc(state.Stair!, Today(time)))));
         revision.MapGet("/scene.glb", (Guid job, int number, StairCache stairs, HttpContext context) => WithStair(stairs, job, number, state =>
         {
             Keep(context, state);
@@ -46,11 +48,15 @@ internal static class JobFiles
         revision.MapGet("/print/{name}", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, SheetCache sheets, TimeProvider time) =>
             WithSheet(stairs, sheets, job, number, name, wishes, time, (state, sheet) => Results.Text(PrintPage.Of(state.Job.Title, sheet), "text/html", Encoding.UTF8)));
         revision.MapGet("/pack.zip", (Guid job, int number, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) => WithStair(stairs, job, number, state =>
-            wishes.Read(state, time, out var refusal) is { } rod ? Zip(state, rod, wishes.Booklet == 1) : refusal!));
+            wishes.Read(state, time, out var refusal) is { } rod ? Zip(state, rod, wishes.Booklet == 1, Today(time)) : refusal!));
         pages.MapGet("/regulations/{id}/file", async (string id, IJobShelf shelf) => await shelf.Tables.Find(id) is { } table
             ? Results.File(Encoding.UTF8.GetBytes(table.Text), "application/json", table.Id + OwnRegulationFile.Ending) : Results.NotFound());
         pages.MapGet("/print.css", PrintPage.Style);
     }
+
+    private static DateOnly Today(TimeProvider time) => DateOnly.FromDateTime(time.GetLocalNow().DateTime);
+
+    private static IResult Model(BenchState state, WrittenFile model) => Results.File(model.Bytes.ToArray(), model.MediaType, FileNames.Of(state.Job.Title, Path.GetExtension(model.Name)));
 
     private static async Task<IResult> With(StairCache stairs, Guid job, int number, Func<BenchState, IResult> answer) =>
         await stairs.Of(job, number) is { } state ? answer(state) : Results.NotFound();
@@ -72,14 +78,14 @@ internal static class JobFiles
         if (!RegulationShelf.IsOwn(state.Job.Regulation)) context.Response.Headers.CacheControl = "private, max-age=31536000, immutable";
     }
 
-    private static IResult Zip(BenchState state, RodJob rod, bool booklet)
+    private static IResult Zip(BenchState state, RodJob rod, bool booklet, DateOnly today)
     {
         var pack = Pack.Draw(rod, null, booklet);
         var files = pack.Write(
         [
             new("job.stair.json", "application/json", Encoding.UTF8.GetBytes(JobFile.Write(state.Job))),
             new("result.json", "application/json", Encoding.UTF8.GetBytes(StairJson.Write(state.Stair!, rod.Proof))),
-            StairModel.Write(state.Stair!),
+            .. StairModel.All(state.Stair!, today),
             .. OwnTableFile.Of(state.Stair!),
         ]);
         using var memory = new MemoryStream();

@@ -13,11 +13,13 @@ internal static class PrintPage
     {
         var (width, height) = (Number.Print(sheet.Paper.Width), Number.Print(sheet.Paper.Height));
         var words = WebUtility.HtmlEncode($"{title}: {sheet.Title}");
+        // Only what is laid on timber has a bar to be measured.
+        var bar = !sheet.TrueSize ? "" : $"; then measure the {(sheet.Units.IsInches ? "4 inch" : "100 mm")} bar before anything is cut";
         return $"""
             <!DOCTYPE html>
             <html lang="en"><head><meta charset="utf-8" /><title>{words}</title><link rel="icon" href="/favicon.svg" />
             <link rel="stylesheet" href="/print.css?w={width}&amp;h={height}" /><script type="module" src="/js/print.js"></script></head>
-            <body><p class="advice">Print at 100 %, no scaling, no margins, on {WebUtility.HtmlEncode(sheet.Paper.Name)}; then measure the 100 mm bar before anything is cut. <button type="button" id="print">Print</button></p>
+            <body><p class="advice">Print at 100 %, no scaling, no margins, on {WebUtility.HtmlEncode(sheet.Paper.Name)}{bar}. <button type="button" id="print">Print</button></p>
             {SvgWriter.Write(sheet)}</body></html>
             """;
     }

@@ -2,7 +2,7 @@ using System.Text.Json;
 using Rodwright.Geometry;
 using Rodwright.Geometry.Solids;
 
-namespace Rodwright.Drawings.Formats.Gltf;
+namespace Rodwright.Drawings.Formats.Models;
 
 /// <summary>One piece of a model: it becomes one node of the file.</summary>
 /// <param name="PartId">Stable id, written as the node's extra "part"; empty for what is no part, a wall for example: then neither id nor mark is written.</param>
@@ -11,7 +11,7 @@ namespace Rodwright.Drawings.Formats.Gltf;
 /// <param name="Shape">Its solid, millimetres, in the frame.</param>
 /// <param name="Frame">Where that frame stands in the world.</param>
 /// <param name="Material">What it is made of.</param>
-public sealed record GlbPiece(string PartId, string Mark, string Name, Solid Shape, Frame3 Frame, GlbMaterial Material)
+public sealed record ModelPiece(string PartId, string Mark, string Name, Solid Shape, Frame3 Frame, ModelMaterial Material)
 {
     /// <summary>An object whose properties are written as further extras of the node; null for none.</summary>
     public JsonElement? Extras { get; init; }
