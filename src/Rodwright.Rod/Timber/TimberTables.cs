@@ -33,7 +33,7 @@ public static class TimberTables
     {
         ArgumentNullException.ThrowIfNull(list);
         var shown = ShopFields.Counted.Where(c => c is "tread-wedge" or "riser-wedge" or "glue-block" or "peg" or "screw");
-        return new("fixings", "Wedges, blocks and fixings", ["Fixing", "No."], [.. shown.Select(c => (IReadOnlyList<string>)[c.Replace('-', ' ') + "s", Number.Print(list.Counts.GetValueOrDefault(c), 0)])], [1]);
+        return new("fixings", "Fixings", ["Fixing", "No."], [.. shown.Select(c => (IReadOnlyList<string>)[c.Replace('-', ' ') + "s", Number.Print(list.Counts.GetValueOrDefault(c), 0)])], [1]);
     }
 
     /// <summary>The board plan: a line for each strip of each board, its pieces in the order they are cut.</summary>

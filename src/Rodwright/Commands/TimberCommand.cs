@@ -1,9 +1,11 @@
 using System.CommandLine;
 using System.Text;
 using Rodwright.Drawings.Formats;
-using Rodwright.Drawings.Formats.Tables;
+using Rodwright.Joinery;
 using Rodwright.Joinery.Timber;
 using Rodwright.Output;
+using Rodwright.Rod;
+using Rodwright.Rod.Board;
 using Rodwright.Rod.Timber;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Shops;
@@ -19,11 +21,14 @@ internal static class TimberCommand
         var regulations = RegulationFolder.Option();
         var shop = ShopArgument.Option();
         var json = new Option<bool>("--json") { Description = "Print pieces, boards with their cuts, bound and costing as JSON" };
-        var csv = new Option<string?>("--csv") { Description = "Folder for cutting list, board plan, fixings and costing as CSV; made when it is not there" };
+        var folder = new Option<string?>("--out") { Description = "Folder for sheets and quotation as PDF, and for the tables as workbook and CSV; made when it is not there" };
         var keep = new Option<string?>("--keep") { Description = "Shop file to write, with this job's offcuts on its rack and the ones used taken off; it may be the one that was read" };
-        var command = new Command("timber", "List the timber and plan the boards: what to buy, and what to cut from each") { job, shop, json, csv, keep, regulations };
+        var command = new Command("timber", "List the timber and plan the boards: what to buy, and what to cut from each") { job, shop, json, folder, keep, regulations };
         command.SetAction((parsed, stop) => Task.FromResult(Run(parsed, stop)));
         return command;
+
+        IReadOnlyList<WrittenFile> Files(Stair stair, BoardPlan plan) =>
+            TimberFiles.Make(new(stair, stair.Prove(), new RodStyle(PaperFit.Default(stair.Units), null, DateOnly.FromDateTime(around.Time.GetLocalNow().DateTime).ToString("O", null), "A")), plan);
 
         int Run(ParseResult parsed, CancellationToken stop)
         {
@@ -35,17 +40,14 @@ internal static class TimberCommand
             else TimberText.Write(around.Out, path, plan);
             var findings = plan.List.Findings.Concat(plan.Findings).ToList();
             FindingText.Write(around.Error, path, findings);
-            var written = Written(parsed.GetValue(csv), [.. Tables(plan).Select(t => CsvWriter.WriteFile(t.Name, t.Heading, t.Rows))], around)
-                && (parsed.GetValue(keep) is not { } kept || Written(Path.GetDirectoryName(Path.GetFullPath(kept)), [new(Path.GetFileName(kept), "application/json", Encoding.UTF8.GetBytes(ShopFile.Write(Racks.After(plan))))], around));
+            var written = (parsed.GetValue(folder) is not { } to || Written(to, Files(stair, plan), around))
+                && (parsed.GetValue(keep) is not { } kept || Written(Path.GetDirectoryName(Path.GetFullPath(kept))!, [new(Path.GetFileName(kept), "application/json", Encoding.UTF8.GetBytes(ShopFile.Write(Racks.After(plan))))], around));
             return written && findings.All(f => f.Severity < Severity.Error) ? Exit.Done : Exit.Errors;
         }
     }
 
-    private static IEnumerable<TimberTable> Tables(BoardPlan plan) => [TimberTables.List(plan.List), TimberTables.Boards(plan), TimberTables.Counts(plan.List), TimberTables.Costs(plan)];
-
-    private static bool Written(string? folder, IReadOnlyCollection<WrittenFile> files, Surroundings around)
+    private static bool Written(string folder, IReadOnlyCollection<WrittenFile> files, Surroundings around)
     {
-        if (folder is null) return true;
         try
         {
             PackFolder.Write(folder, files);

@@ -40,11 +40,11 @@ public sealed class TimberCommandTests
     }
 
     [Fact]
-    public void Tables_are_written_as_files()
+    public void Sheets_quotation_and_tables_are_written_as_files()
     {
         using var at = new CommandLine();
-        Assert.Equal(Exit.Done, CommandLine.Run("timber", Samples.PathOf("straight-flight"), "--csv", at.PathOf("timber")).Exit);
-        Assert.Equal(["board-plan.csv", "costing.csv", "cutting-list.csv", "fixings.csv"], Directory.GetFiles(at.PathOf("timber")).Select(f => Path.GetFileName(f)).Order());
+        Assert.Equal(Exit.Done, CommandLine.Run("timber", Samples.PathOf("straight-flight"), "--out", at.PathOf("timber")).Exit);
+        Assert.Equal(["board-plan.csv", "costing.csv", "cutting-list.csv", "fixings.csv", "quotation.pdf", "timber.pdf", "timber.xlsx"], Directory.GetFiles(at.PathOf("timber")).Select(f => Path.GetFileName(f)).Order());
         Assert.StartsWith("Mark,Piece,No.", File.ReadAllText(at.PathOf("timber/cutting-list.csv")), StringComparison.Ordinal);
     }
 

@@ -1,0 +1,55 @@
+using Rodwright.Drawings.Paper;
+using Rodwright.Drawings.Sheets;
+using Rodwright.Joinery;
+using Rodwright.Joinery.Timber;
+using Rodwright.Rod.Timber;
+using Rodwright.Stairs.Shops;
+using Rodwright.Testing;
+using Xunit;
+
+namespace Rodwright.Rod.Tests.Timber;
+
+public class TimberSheetTests
+{
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public void Nothing_overlaps_on_any_timber_sheet_of_any_sample(string name, string paper)
+    {
+        var (rod, plan) = Planned(name, paper);
+        var sheets = TimberSheets.Make(rod, plan).Sheets.Concat(TimberSheets.Quotation(rod, plan).Sheets).ToList();
+        foreach (var sheet in sheets) Assert.Equal([], SheetCheck.Overlaps(sheet).Select(f => $"{sheet.Name}: {f.Message}"));
+        Assert.Single(TimberSheets.Quotation(rod, plan).Sheets);
+        // Every piece that is cut is drawn on a board.
+        var drawn = sheets.Where(s => s.Name.StartsWith("board-plan", StringComparison.Ordinal)).SelectMany(s => s.Marks).Select(m => m.Of).OfType<string>().ToHashSet();
+        Assert.Empty(plan.List.Woods.Select(w => w.Wood.Part).Except(drawn));
+    }
+
+    public static TheoryData<string, string> Sheets
+    {
+        get
+        {
+            var data = new TheoryData<string, string>();
+            foreach (var name in Samples.Names) data.Add(name, "A3");
+            foreach (var name in (string[])["left-kite-low", "balanced-turn", "feet-and-inches"]) data.Add(name, "A4");
+            return data;
+        }
+    }
+
+    [Fact]
+    public void The_files_are_the_same_every_time()
+    {
+        var (rod, plan) = Planned("straight-flight", "A3");
+        var (one, other) = (TimberFiles.Make(rod, plan), TimberFiles.Make(rod, plan));
+        Assert.Equal(["timber.pdf", "quotation.pdf", "timber.xlsx", "cutting-list.csv", "board-plan.csv", "fixings.csv", "costing.csv"], one.Select(f => f.Name));
+        // The letters a PDF names its fonts by are drawn by lot.
+        Assert.All(one.Zip(other).Where(f => !f.First.Name.EndsWith(".pdf", StringComparison.Ordinal)), f => Assert.Equal(f.First.Bytes.ToArray(), f.Second.Bytes.ToArray()));
+    }
+
+    private static (RodJob Rod, BoardPlan Plan) Planned(string name, string paper)
+    {
+        var stair = Stair.SetOut(Samples.Job(name)).Value!;
+        Assert.True(PaperStock.TryParse(paper, out var stock, out _));
+        var shop = UsualShop.Of(stair.Job.Practice.Timber, stair.Job.Practice.RiserMaterial);
+        return (new(stair, stair.Prove(), new(stock, null, "2026-03-02")), BoardPlan.Of(CuttingList.Of(stair.Kit, shop)));
+    }
+}
