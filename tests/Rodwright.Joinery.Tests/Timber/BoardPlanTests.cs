@@ -86,6 +86,19 @@ public class BoardPlanTests
     }
 
     [Fact]
+    public void Boards_that_are_counted_are_fewer_afterwards()
+    {
+        var kit = Kit("straight-flight");
+        var shop = Usual(kit) with { Boards = [.. Usual(kit).Boards.Select(b => b with { Quantity = 4 })] };
+        var plan = BoardPlan.Of(CuttingList.Of(kit, shop));
+        Assert.Empty(plan.Findings);
+        Faultless(plan);
+        Assert.All(plan.Boards.Where(b => !plan.Sections.Any(s => s.IsSheet && s.Boards.Contains(b))).GroupBy(b => (b.Thickness, b.Width, b.Length)), g => Assert.InRange(g.Count(), 1, 4));
+        var (before, after) = (shop.Boards.Sum(b => b.Lengths.Length * b.Quantity), Racks.After(plan).Boards.Sum(b => b.Lengths.Length * b.Quantity));
+        Assert.Equal(plan.Sections.Where(s => !s.IsSheet).Sum(s => s.Boards.Length), before - after);
+    }
+
+    [Fact]
     public void A_timber_the_shop_has_not_got_is_told_once_for_each_size()
     {
         var kit = Kit("straight-flight");

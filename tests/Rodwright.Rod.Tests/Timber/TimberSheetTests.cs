@@ -1,7 +1,10 @@
+using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Joinery;
+using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Timber;
+using Rodwright.Rod.Packs;
 using Rodwright.Rod.Timber;
 using Rodwright.Stairs.Shops;
 using Rodwright.Testing;
@@ -33,6 +36,30 @@ public class TimberSheetTests
             foreach (var name in (string[])["left-kite-low", "balanced-turn", "feet-and-inches"]) data.Add(name, "A4");
             return data;
         }
+    }
+
+    [Theory]
+    [InlineData("a4-24")]
+    [InlineData("a4-21")]
+    [InlineData("a4-14")]
+    [InlineData("letter-30")]
+    public void Every_piece_has_a_label_that_leads_to_a_page_that_shows_it(string id)
+    {
+        var (rod, plan) = Planned("left-kite-low", "A3");
+        var stock = LabelStock.Of(id)!;
+        // Labels side by side do not touch, and all lie on the paper.
+        Assert.True(stock.StepX >= stock.Width && stock.StepY >= stock.Height);
+        Assert.True(stock.Left + (stock.Columns - 1) * stock.StepX + stock.Width <= stock.Paper.Width + 0.1 && stock.Top + (stock.Rows - 1) * stock.StepY + stock.Height <= stock.Paper.Height + 0.1);
+        var set = Pack.Draw(rod).Set;
+        var labels = LabelSheets.Make(rod, plan.List, stock, set);
+        foreach (var sheet in labels.Sheets) Assert.Equal([], SheetCheck.Overlaps(sheet).Select(f => f.Message));
+        Assert.Equal(rod.Stair.Kit.Parts.Select(p => p.Mark), labels.Sheets.SelectMany(s => s.Marks).OfType<TextMark>().Where(t => t.Bold).Select(t => t.Text));
+        var pages = LabelSheets.PageOfParts(set, rod.Stair.Kit);
+        Assert.All(rod.Stair.Kit.Parts, p => Assert.InRange(pages[p.Id], 1, set.Sheets.Length));
+        // The page is about the piece: its kind's own, not the plan or the cover.
+        Assert.All(rod.Stair.Kit.Parts, p => Assert.Contains(p.Kind switch { PartKind.Newel => "newel", PartKind.WallString or PartKind.NewelString => "string", PartKind.Riser or PartKind.TaperedRiser => "riser", PartKind.NosingPiece => "nosing", _ => "tread" },
+            (set.Sheets[pages[p.Id] - 1].Title + set.Sheets[pages[p.Id] - 1].Name).ToLowerInvariant(), StringComparison.Ordinal));
+        Assert.Equal($"https://bench.example/set.pdf#page={pages["tread-2"]}", LabelSheets.Code(set, pages, rod.Stair.Kit.Find("tread-2"), "https://bench.example/"));
     }
 
     [Fact]
