@@ -1,4 +1,5 @@
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Geometries.Utilities;
 using NetTopologySuite.Operation.OverlayNG;
 using NetTopologySuite.Operation.Union;
 
@@ -26,7 +27,16 @@ public static class Region
     public static IReadOnlyList<Path2> Difference(Path2 whole, Path2 taken)
     {
         var arcs = new ArcMemory([whole, taken]);
-        return Outlines(OverlayNGRobust.Overlay(arcs.ToPolygon(whole), arcs.ToPolygon(taken), NetTopologySuite.Operation.Overlay.SpatialFunction.Difference), arcs);
+        var (from, off) = (arcs.ToPolygon(whole), arcs.ToPolygon(taken));
+        try
+        {
+            return Outlines(OverlayNGRobust.Overlay(from, off, NetTopologySuite.Operation.Overlay.SpatialFunction.Difference), arcs);
+        }
+        catch (TopologyException)
+        {
+            // A path that crosses itself is taken for the areas it goes round.
+            return Outlines(OverlayNGRobust.Overlay(GeometryFixer.Fix(from), GeometryFixer.Fix(off), NetTopologySuite.Operation.Overlay.SpatialFunction.Difference), arcs);
+        }
     }
 
     private static List<Path2> Outlines(NetTopologySuite.Geometries.Geometry shape, ArcMemory arcs)

@@ -86,6 +86,9 @@ public static class Generated
     /// <summary>Stairs of several turns, half turns and balanced turns.</summary>
     public static Gen<Job> Courses { get; } = Any(Gen.OneOf(SeveralTurns, SeveralTurns, HalfOrShared));
 
+    /// <summary>Of every layout: three in five as <see cref="Jobs"/>, the rest as <see cref="Courses"/>.</summary>
+    public static Gen<Job> All { get; } = Gen.OneOf(Jobs, Jobs, Jobs, Courses, Courses);
+
     /// <summary>Only jobs with tapered steps.</summary>
     public static Gen<Job> Tapered { get; } = Any(Turned(Winders));
 

@@ -52,8 +52,13 @@ public static class Rooms
         ];
 
     /// <summary>Made-up jobs in made-up rooms: a well, up to two slopes, perhaps walls.</summary>
-    public static Gen<Job> Jobs { get; } =
-        from job in Generated.Jobs
+    public static Gen<Job> Jobs { get; } = Round(Generated.Jobs);
+
+    /// <summary>The same round jobs of every layout.</summary>
+    public static Gen<Job> All { get; } = Round(Generated.All);
+
+    private static Gen<Job> Round(Gen<Job> jobs) =>
+        from job in jobs
         from well in Gen.OneOf(Rectangles, Shapes)
         from slopes in Slopes.List[0, 2]
         from walls in Gen.OneOf(Gen.Const<ListOf<WallRun>>([]), Walls)

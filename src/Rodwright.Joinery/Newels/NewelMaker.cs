@@ -187,10 +187,10 @@ internal static class NewelMaker
         var practice = plan.Job.Practice;
         if (plan.TurnAt(site.Id) is not { } turn) return;
         var (proud, thick) = (turn.Site.HalfNewel - turn.Site.InnerFace, site.Inner ? plan.InnerThickness : plan.OuterThickness);
-        if ( practice.NewelHousing <= proud + Tolerance.Same) return;
+        if (practice.NewelHousing <= proud + Tolerance.Same) return;
         var (newel, depth) = (plan.Units.Up(2 * turn.Site.InnerFace + 2 * practice.NewelHousing), plan.Units.Down(proud));
         findings.Add(new("RW4013", Severity.Breach, site.Name,
-            $"it stands {plan.Units.Print(proud)} proud of its strings, {plan.Units.Print(thick)} thick; housings {plan.Units.Print(practice.NewelHousing)} deep in it come behind their faces",
+            $"it stands {(proud < 0 ? $"{plan.Units.Print(-proud)} behind the faces" : $"{plan.Units.Print(proud)} proud")} of its strings, {plan.Units.Print(thick)} thick; housings {plan.Units.Print(practice.NewelHousing)} deep in it come behind their faces",
             $"a newel of {plan.Units.Print(newel)}" + (depth >= 1 ? $", or newel housings {plan.Units.Print(depth)} deep" : "") + ", or thinner strings")
         {
             Remedies =

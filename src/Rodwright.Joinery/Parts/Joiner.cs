@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Newels;
+using Rodwright.Joinery.Proof;
 using Rodwright.Joinery.Steps;
 using Rodwright.Joinery.Strings;
 using Rodwright.Stairs.Findings;
@@ -29,6 +30,7 @@ public static class Joiner
         if (!plan.RoundedEnds.IsEmpty) parts.AddRange(BullNose.Make(plan, sections.Risers[1], reaches));
         parts.AddRange(sections.Risers.Values.Where(r => r.Step > 1 || plan.RoundedEnds.IsEmpty).OrderBy(r => r.Step).Select(r => RiserMaker.Make(plan, r, findings, reaches)));
         var kit = new Kit(plan, [.. parts], JointList.Of(plan, parts, reaches), strings, [.. findings]);
+        kit = kit with { Findings = [.. findings, .. Pinches.Of(kit)] };
         return plan.Job.IsRightHanded ? kit.Mirrored() : kit;
     }
 

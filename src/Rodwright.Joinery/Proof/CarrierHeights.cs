@@ -31,6 +31,13 @@ internal static class CarrierHeights
         return Math.Abs(first.Area) - Region.Difference(first, second).Sum(r => Math.Abs(r.Area)) <= 1;
     }
 
+    /// <summary>Lowest and highest point of a string or newel over a part of the plan that it crosses.</summary>
+    public static (double Low, double High) Over(Part part, IEnumerable<Point2> ring)
+    {
+        var stations = ring.Select(p => part.FaceSide.Frame.ToLocal(new(p.X, p.Y, 0)).Face.X).ToList();
+        return Heights(part, stations.Min(), stations.Max());
+    }
+
     /// <summary>Lowest and highest point of an outline between two stations along its face.</summary>
     private static (double Low, double High) Heights(Part part, double from, double to)
     {

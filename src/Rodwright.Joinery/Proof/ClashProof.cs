@@ -29,25 +29,33 @@ internal static class ClashProof
     }
 
     /// <summary>What of a step lies inside a string or newel must lie inside cuts made for it.</summary>
-    private static Clash? InCarrier(Prism prism, Part carrier)
+    private static Clash? InCarrier(Prism prism, Part carrier) =>
+        OutsideHousings(prism, carrier) is { Count: > 0 } inside ? new(prism.Part.Id, carrier.Id, "outside its housing in plan", Left(inside, prism, carrier), true) : null;
+
+    /// <summary>What of a step lies inside a string or newel, in its face's frame, when cuts made for the step do not take all of it; nothing otherwise.</summary>
+    internal static IReadOnlyList<Point2> OutsideHousings(Prism prism, Part carrier)
     {
         var face = carrier.FaceSide;
         var box = CarrierBody.Of(carrier);
         var (low, high) = (face.Outline.Bounds.MinY + face.Frame.Origin.Z, face.Outline.Bounds.MaxY + face.Frame.Origin.Z);
-        if (prism.Top <= low || prism.Bottom >= high) return null;
+        if (prism.Top <= low || prism.Bottom >= high) return [];
         var ring = prism.Plan.Select(p => OnFloorOf(face.Frame, p)).ToList();
-        if (!Box2.Of(ring).Overlaps(box, 1e-4)) return null;
+        if (!Box2.Of(ring).Overlaps(box, 1e-4)) return [];
         // A hair inside the faces, so that edges that only lie on them do not count.
         var inside = ConvexClip.Inside(ring, Corners(box.Grown(-Tolerance.Joint / 10)));
-        if (inside.Count < 3 || ConvexClip.Area(inside) < LeastArea) return null;
+        return inside.Count < 3 || ConvexClip.Area(inside) < LeastArea || Left(inside, prism, carrier) <= LeastArea ? [] : inside;
+    }
+
+    /// <summary>Area of what lies inside a carrier and in no cut made for it.</summary>
+    private static double Left(IReadOnlyList<Point2> inside, Prism prism, Part carrier)
+    {
         var joint = $"{prism.Part.Id}/{carrier.Id}";
         var rooms = carrier.Cuts.Where(c => c.Joint == joint && c.Kind == CutKind.Housing).Select(c => RoomOf(carrier, c).Grown(Tolerance.Joint / 10)).ToList();
-        var left = ConvexClip.Area(inside) - Covered(inside, rooms, 0);
-        return left <= LeastArea ? null : new(prism.Part.Id, carrier.Id, "outside its housing in plan", left, true);
+        return ConvexClip.Area(inside) - Covered(inside, rooms, 0);
     }
 
     /// <summary>Area of a ring inside any of some boxes: each box, less what later boxes cover of it.</summary>
-    private static double Covered(List<Point2> ring, List<Box2> rooms, int first)
+    private static double Covered(IReadOnlyList<Point2> ring, List<Box2> rooms, int first)
     {
         var sum = 0.0;
         for (var i = first; i < rooms.Count && ring.Count >= 3; i++)
@@ -58,7 +66,7 @@ internal static class ClashProof
         return sum;
     }
 
-    private static Clash? Between(Prism a, Prism b)
+    internal static Clash? Between(Prism a, Prism b)
     {
         if (Math.Min(a.Top, b.Top) - Math.Max(a.Bottom, b.Bottom) <= Tolerance.Joint) return null;
         if (!a.Box.Overlaps(b.Box, 1e-4)) return null;
@@ -69,7 +77,7 @@ internal static class ClashProof
     }
 
     /// <summary>Bodies of strings and newels, tenons left out; a string let into another one at the corner is that joint's matter.</summary>
-    private static Clash? Bodies(Part a, Part b)
+    internal static Clash? Bodies(Part a, Part b)
     {
         var (ring, frame) = (RingOf(b), a.FaceSide.Frame);
         var local = ring.Select(p => OnFloorOf(frame, p)).ToList();

@@ -27,9 +27,9 @@ public static class Prover
                 JointKind.Tenon => TenonProof.Prove(j, male, female, practice.Tenon.MorticeClearance, practice.Tenon.Draw, kit.Plan.Units),
                 JointKind.Corner => MeetingProof.Corner(j, male, female),
                 JointKind.RiserToTread => MeetingProof.RiserToTread(j, steps[j.Male], steps[j.Female], practice.RiserOnTread),
-                JointKind.BlockToRiser => ContactProof.Prove(j, male, female, "glued round its block"),
-                JointKind.BlockToNewel => ContactProof.Prove(j, male, female, "screwed"),
-                JointKind.WedgesInSlot => ContactProof.Prove(j, male, female, "wedged"),
+                JointKind.BlockToRiser => ContactProof.Prove(j, male, female, "glued round its block", StatedContacts.Of(kit.Plan, j)),
+                JointKind.BlockToNewel => ContactProof.Prove(j, male, female, "screwed", StatedContacts.Of(kit.Plan, j)),
+                JointKind.WedgesInSlot => ContactProof.Prove(j, male, female, "wedged", StatedContacts.Of(kit.Plan, j)),
                 _ => MeetingProof.TreadOnRiser(j, steps[j.Male], steps[j.Female]),
             };
         });

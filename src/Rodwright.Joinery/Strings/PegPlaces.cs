@@ -35,7 +35,7 @@ internal static class PegPlaces
             return free < peg / 2 + 4 ? tenon : tenon with { PegBack = Math.Min(tenon.PegBack, free), PegHeights = [.. beside.Select((z, i) => z ?? tenon.PegHeights[i])] };
         }
         // Room between the newel's face and the other string's mortice, for the whole peg.
-        var room = plan.Job.Practice.Newel / 2 - other.Site.Thickness / 2 - tenon.Practice.Between - peg / 2;
+        var room = tenon.To(other, plan.Job.Practice.Newel) - tenon.Practice.Between - peg / 2;
         var nearest = peg / 2 + 4;
         var back = Math.Min(tenon.PegBack, Math.Max(nearest, room));
         var barred = new List<(double From, double To)>();

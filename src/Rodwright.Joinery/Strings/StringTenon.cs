@@ -33,6 +33,20 @@ public sealed record StringTenon(
     /// <summary>Station of the tenon's end.</summary>
     public double Tip => Shoulder + Points * Length;
 
+    /// <summary>
+    /// From the newel's face this tenon enters by to the nearer side of another string that meets the newel square to it, mm: strings of two thicknesses do not both stand in the newel's middle.
+    /// One in the same plane is taken as standing there.
+    /// </summary>
+    /// <param name="other">The other string's tenon.</param>
+    /// <param name="newel">Side of the newel, mm.</param>
+    public double To(StringTenon other, double newel)
+    {
+        var (own, across) = (Site.Face, other.Site.Face);
+        if (Math.Abs(own.Along.Dot(across.Along)) > 0.5) return newel / 2 - other.Site.Thickness / 2;
+        var back = other.Site.Thickness * (other.Site.Inner ? across.Along.Left : across.Along.Right);
+        return Math.Min(Points * (own.Station(across.Through) - Shoulder), Points * (own.Station(across.Through + back) - Shoulder));
+    }
+
     /// <summary>Bottom and top of the lower and upper tenon.</summary>
     public (double Bottom, double Top)[] Tenons => [(Bottom, Bottom + Third), (Top - Third, Top)];
 }

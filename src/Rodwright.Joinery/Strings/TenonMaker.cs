@@ -81,7 +81,7 @@ internal static class TenonMaker
             var other = tenons.Find(o => o.Newel == t.Newel && !ReferenceEquals(o, t));
             if (!t.IsUpper || other is null || plan.TurnAt(t.Newel) is { HasStringsSideBySide: true } || other.Bottom > t.Top + 1 || other.Top < t.Bottom - 1) return t.Length;
             // The mortice is deeper than the tenon: at least a millimetre stays between it and the other one.
-            var free = practice.Newel / 2 - other.Site.Thickness / 2 - Math.Max(practice.Tenon.Between, practice.Tenon.MorticeClearance + 1);
+            var free = t.To(other, practice.Newel) - Math.Max(practice.Tenon.Between, practice.Tenon.MorticeClearance + 1);
             return Math.Min(t.Length, free);
         }
 

@@ -12,13 +12,9 @@ namespace Rodwright.Joinery.Tests.Parts;
 public class KitPropertyTests
 {
     [Fact]
-    public void The_other_hand_gives_the_mirrored_kit_piece_by_piece() => Generated.Jobs.Holds(job =>
+    public void The_other_hand_gives_the_mirrored_kit_piece_by_piece() => Generated.All.Holds(job =>
     {
-        var other = job with
-        {
-            Layout = job.Layout with { Hand = job.Layout.Hand == Hand.Left ? Hand.Right : Hand.Left },
-            Sides = new(job.Sides.Right, job.Sides.Left),
-        };
+        var other = OtherHand.Of(job);
         if (Stair.SetOut(job).Value is not { } a || Stair.SetOut(other).Value is not { } b) return;
         Assert.Equal(a.Kit.Parts.Length, b.Kit.Parts.Length);
         foreach (var (one, two) in a.Kit.Parts.Zip(b.Kit.Parts))
@@ -33,7 +29,7 @@ public class KitPropertyTests
             // Every corner of every face and cut, mirrored, is a corner of the other hand's piece.
             Assert.All(mine, p => Assert.True(theirs.Min(q => q.DistanceTo(p)) < 1e-6));
         }
-    }, iter: 2000);
+    }, iter: 5000);
 
     private static IEnumerable<Point3> Corners(Part part)
     {
@@ -44,7 +40,7 @@ public class KitPropertyTests
     }
 
     [Fact]
-    public void Frames_stay_right_handed_and_faces_look_the_way_they_say() => Generated.Jobs.Holds(job =>
+    public void Frames_stay_right_handed_and_faces_look_the_way_they_say() => Generated.All.Holds(job =>
     {
         if (Stair.SetOut(job).Value is not { } stair) return;
         foreach (var part in stair.Kit.Parts)
@@ -59,5 +55,5 @@ public class KitPropertyTests
                 Assert.Equal(y, face.Frame.W.Y, 1e-9);
             }
         }
-    }, iter: 500);
+    }, iter: 1000);
 }

@@ -51,7 +51,7 @@ public sealed class ProposalProperties
         }
 
         ProposalReport Of(Hand hand) => Proposer.Propose(brief with { Wishes = brief.Wishes! with { Hand = hand } }, table, _ => null);
-    }, iter: 150);
+    }, iter: 350);
 
     /// <summary>
     /// Ranked by comfort against an ideal that every room is too short for, a longer going is a better one: none of the next ones holds on the whole stair, with the risers of the flights split any way

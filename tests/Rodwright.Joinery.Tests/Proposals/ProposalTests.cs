@@ -26,7 +26,7 @@ public sealed class ProposalTests
             Assert.DoesNotContain(stair.Findings, f => f.Severity >= Severity.Breach);
             Assert.True(stair.Prove().Holds);
         }
-    }, iter: 16, threads: 1);
+    }, iter: 150);
 
     [Fact]
     public void An_ordinary_survey_has_proposals_of_most_families_and_a_reason_for_the_rest()

@@ -119,6 +119,27 @@ public class BullNoseTests
         Assert.Equal(1, solid.Volume / expected, 1e-5);
     }
 
+    /// <summary>A piece that is far from the other where it ought to touch is as wrong as one that is near and does not.</summary>
+    [Theory]
+    [InlineData("block-1", 40, "riser-1/block-1")]
+    [InlineData("block-1", 5, "riser-1/block-1")]
+    [InlineData("wedges-1", 6, "wedges-1/riser-1")]
+    public void A_bite_out_of_a_face_that_ought_to_touch_fails_the_proof(string piece, double size, string joint)
+    {
+        var kit = Straight().Kit;
+        Assert.True(Prover.Prove(kit).Holds);
+        var part = kit.Find(piece);
+        var outline = part.FaceSide.Outline;
+        // At the bend of the block and on the front of the wedges: the place of the outline nearest to the front and furthest out.
+        var end = Assert.Single(kit.Plan.RoundedEnds);
+        var at = piece == "block-1"
+            ? part.FaceSide.Frame.ToLocal(new(end.Centre.X + (end.Radius - 2) * Math.Sqrt(0.5) * end.Out.X, end.Centre.Y - (end.Radius - 2) * Math.Sqrt(0.5), 0)).Face
+            : new Point2(outline.Bounds.Centre.X, outline.Bounds.MinY);
+        var bitten = Region.Difference(outline, Path2.Circle(at, size)).MaxBy(p => p.Area)!;
+        var spoilt = kit with { Parts = [.. kit.Parts.Select(p => p.Id == piece ? p with { Faces = p.Faces.SetItem(0, p.FaceSide with { Outline = bitten }) } : p)] };
+        Assert.Contains(Prover.Prove(spoilt).Joints, j => j.Id == joint && !j.Holds);
+    }
+
     /// <summary>Any flight whose foot has an open side and room for the round.</summary>
     [Fact]
     public void Any_flight_that_can_have_one_goes_together()

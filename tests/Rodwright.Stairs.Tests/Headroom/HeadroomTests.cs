@@ -134,7 +134,7 @@ public sealed class HeadroomTests
     }
 
     [Fact]
-    public void The_formula_finds_what_a_dense_search_finds() => Rooms.Jobs.Holds(job =>
+    public void The_formula_finds_what_a_dense_search_finds() => Rooms.All.Holds(job =>
     {
         if (job.TryPlan() is not { } plan || HeadroomReport.Of(plan) is not { } report) return;
         foreach (var above in report.Above)
@@ -154,7 +154,7 @@ public sealed class HeadroomTests
     }, iter: 300);
 
     [Fact]
-    public void A_mirrored_stair_has_the_mirrored_headroom() => Rooms.Jobs.Holds(job =>
+    public void A_mirrored_stair_has_the_mirrored_headroom() => Rooms.All.Holds(job =>
     {
         if (job.TryPlan() is not { } plan) return;
         var (left, right) = (HeadroomReport.Of(plan)!, HeadroomReport.Of(plan.Mirrored())!);
