@@ -24,6 +24,9 @@ public sealed record BoardPlan(CuttingList List, ImmutableArray<SectionPlan> Sec
     /// <summary>No plan costs less.</summary>
     public double Bound => Sections.Sum(s => s.Bound);
 
+    /// <summary>No plan buys less length of boards, mm; sheets not counted.</summary>
+    public double LengthBound => Sections.Where(s => !s.IsSheet).Sum(s => s.LengthBound);
+
     /// <summary>Whether every section is proven best.</summary>
     public bool IsProven => Sections.All(s => s.IsProven);
 
@@ -62,7 +65,7 @@ public sealed record BoardPlan(CuttingList List, ImmutableArray<SectionPlan> Sec
     {
         var units = list.Kit.Plan.Units;
         var largest = section.Uncut.OrderByDescending(w => w.SawnLength).ThenByDescending(w => w.SawnWidth).First();
-        return new("RW4102", Severity.Advice, string.Join(", ", section.Uncut.Select(w => w.Id)),
+        return new("RW4302", Severity.Advice, string.Join(", ", section.Uncut.Select(w => w.Id)),
             $"the shop has no {section.Material} {units.Print(section.Thickness)} thick left for {(section.Uncut.Length == 1 ? "it" : $"these {Number.Print(section.Uncut.Length, 0)}")}; the largest is sawn {units.Print(largest.SawnLength)} x {units.Print(largest.SawnWidth)}",
             "add longer, wider or more boards to the shop file, or have the piece scarfed or glued up");
     }

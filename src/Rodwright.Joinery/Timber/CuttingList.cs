@@ -24,7 +24,7 @@ public sealed record CuttingList(Kit Kit, Shop Shop, ImmutableArray<ListedPiece>
         ImmutableArray<ListedPiece> pieces = [.. kit.Parts.Select(maker.Of)];
         var missing = pieces.Where(p => p.Stock == StockKind.None)
             .GroupBy(p => (p.Part.Material, p.Woods[0].Thickness, p.Woods[0].SawnThickness, p.Woods[0].SawnWidth))
-            .Select(g => new Finding("RW4101", Severity.Advice, string.Join(", ", g.Select(p => p.Part.Mark)), NoWood(kit.Plan.Units, g.Key),
+            .Select(g => new Finding("RW4301", Severity.Advice, string.Join(", ", g.Select(p => p.Part.Mark)), NoWood(kit.Plan.Units, g.Key),
                 $"add {g.Key.Material} of that size to the shop file, or give the job a timber it has"));
         return new(kit, shop, pieces, Counting.Of(kit, pieces), [.. missing]);
     }

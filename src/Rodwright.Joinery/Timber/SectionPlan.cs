@@ -19,6 +19,11 @@ public sealed record SectionPlan(
     /// <summary>How good it is, in bench words: "proven best", "within 1.3 % of the bound".</summary>
     public string Claim => IsProven ? "proven best" : double.IsFinite(Gap) ? $"within {Number.Print(Math.Ceiling(Gap * 1000) / 10)} % of the bound" : "not bounded";
 
+    /// <summary>
+    /// No plan buys less length, mm: the least cost at the dearest price of a metre there is. Where every board of the section costs the same by the metre it is as good a bound as that of the cost.
+    /// </summary>
+    public double LengthBound { get; init; }
+
     /// <summary>Length bought, all boards end to end, mm.</summary>
     public double BoughtLength => Boards.Where(b => b.IsBought).Sum(b => b.Length);
 }

@@ -23,7 +23,10 @@ internal sealed class SectionProblem(Shop shop, string material, double thicknes
         var waiting = woods.GroupBy(w => (w.Id, Up(w.SawnLength), Up(w.SawnWidth))).ToDictionary(g => g.Key, g => new Queue<Wood>(g));
         ImmutableArray<PlannedBoard> made = [.. plan.Boards.Select((b, i) => Board(b, stock[boards.IndexOf(b.Stock)], i + 1, waiting))];
         ImmutableArray<Wood> uncut = [.. plan.Uncut.Select(p => Take(waiting, p))];
-        return new(material, thickness, isSheet, made, uncut, made.Sum(b => b.Price), isPriced ? plan.Bound / Hundredth : 0, plan.IsProven, plan.Gap);
+        return new(material, thickness, isSheet, made, uncut, made.Sum(b => b.Price), isPriced ? plan.Bound / Hundredth : 0, plan.IsProven, plan.Gap)
+        {
+            LengthBound = isPriced ? plan.Bound / Hundredth / stock.Max(s => s.Price / s.Length) : plan.Bound / Tenth,
+        };
     }
 
     private IEnumerable<Source> Stock()

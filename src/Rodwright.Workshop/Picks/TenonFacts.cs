@@ -66,6 +66,10 @@ internal static class TenonFacts
         {
             var free = newel / 2 - Working.Of(other.Site.Thickness) / 2;
             yield return own.Between >= own.MorticeClearance + 1 ? free - own.Between : free - own.MorticeClearance - 1;
+            // Strings of two thicknesses do not both stand in the newel's middle: from the newel's face to the nearer side of the other.
+            var face = tenon.Points * (tenon.Site.Face.Station(other.Site.Face.Through) - tenon.Shoulder);
+            foreach (var side in new[] { face, face - other.Site.Thickness })
+                yield return Working.Of(side) - Math.Max(own.Between, own.MorticeClearance + 1);
         }
         yield return newel / 2 + practice.Riser + practice.Packing - own.Between - own.MorticeClearance;
         yield return newel - practice.NewelHousing - own.Between - own.MorticeClearance;

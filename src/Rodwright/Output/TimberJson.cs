@@ -20,9 +20,10 @@ internal static class TimberJson
         json.WriteEndObject();
         Boards(json, plan);
         json.WriteNumber("boughtLength", plan.BoughtLength);
+        json.WriteNumber("bound", plan.LengthBound);
         json.WriteNumber("cost", plan.Cost);
-        // Of the cost: no plan that rips boards along their whole length costs less.
-        json.WriteNumber("bound", plan.Bound);
+        // No plan that rips boards along their whole length costs less.
+        json.WriteNumber("costBound", plan.Bound);
         json.WriteBoolean("proven", plan.IsProven);
         json.WriteStartArray("sections");
         foreach (var section in plan.Sections)
@@ -32,8 +33,9 @@ internal static class TimberJson
             json.WriteNumber("thickness", section.Thickness);
             json.WriteBoolean("sheet", section.IsSheet);
             json.WriteNumber("boughtLength", section.BoughtLength);
+            json.WriteNumber("bound", section.LengthBound);
             json.WriteNumber("cost", section.Cost);
-            json.WriteNumber("bound", section.Bound);
+            json.WriteNumber("costBound", section.Bound);
             json.WriteBoolean("proven", section.IsProven);
             json.WriteString("claim", section.Claim);
             json.WriteStartArray("uncut");

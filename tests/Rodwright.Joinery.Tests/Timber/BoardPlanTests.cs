@@ -104,7 +104,7 @@ public class BoardPlanTests
         var kit = Kit("straight-flight");
         var list = CuttingList.Of(kit, UsualShop.Of("oak", "plywood"));
         Assert.NotEmpty(list.Findings);
-        Assert.All(list.Findings, f => Assert.Equal("RW4101", f.Code));
+        Assert.All(list.Findings, f => Assert.Equal("RW4301", f.Code));
         Assert.Empty(BoardPlan.Of(list).Sections.Where(s => s.Material == "redwood"));
     }
 
@@ -114,7 +114,7 @@ public class BoardPlanTests
         var kit = Kit("straight-flight");
         var shop = Usual(kit) with { Boards = [.. Usual(kit).Boards.Select(b => b with { Lengths = [2400] })] };
         var plan = BoardPlan.Of(CuttingList.Of(kit, shop));
-        Assert.Contains(plan.Findings, f => f.Code == "RW4102" && f.Where.Contains('W', StringComparison.Ordinal));
+        Assert.Contains(plan.Findings, f => f.Code == "RW4302" && f.Where.Contains('W', StringComparison.Ordinal));
         Faultless(plan);
     }
 

@@ -19,7 +19,8 @@ public sealed class TimberCommandTests
         using var json = JsonDocument.Parse(output);
         var root = json.RootElement;
         Assert.True(root.GetProperty("proven").GetBoolean());
-        Assert.Equal(root.GetProperty("cost").GetDouble(), root.GetProperty("bound").GetDouble(), 1e-6);
+        Assert.Equal(root.GetProperty("cost").GetDouble(), root.GetProperty("costBound").GetDouble(), 1e-6);
+        Assert.InRange(root.GetProperty("bound").GetDouble(), 0.5 * root.GetProperty("boughtLength").GetDouble(), root.GetProperty("boughtLength").GetDouble() + 1e-6);
         var boards = root.GetProperty("boards").EnumerateArray().ToList();
         Assert.Equal(root.GetProperty("boughtLength").GetDouble(), boards.Where(b => !b.GetProperty("stock").GetString()!.Contains("plywood")).Sum(b => b.GetProperty("length").GetDouble()), 1e-6);
         Assert.All(boards, b => Assert.True(b.GetProperty("cuts").GetArrayLength() > 0 && b.GetProperty("offcut").GetDouble() >= 0));
