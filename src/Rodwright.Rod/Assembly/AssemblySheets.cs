@@ -7,7 +7,7 @@ using Rodwright.Rod.Sheets;
 
 namespace Rodwright.Rod.Assembly;
 
-/// <summary>The order of assembly, each stage with a small picture: what is there so far faint, what comes heavy.</summary>
+/// <summary>The order of assembly, each stage with a small picture: what is there so far faint, what comes heavy, dashed where it is wholly out of sight.</summary>
 public static class AssemblySheets
 {
     // Small pictures need no finer rounds, mm.
@@ -19,7 +19,7 @@ public static class AssemblySheets
         var (kit, view) = (rod.Stair.Kit, Eyes.Whole(rod.Stair));
         var solids = KitSolids.Of(kit, Chord).ToDictionary(s => s.Part.Id);
         var stages = AssemblyOrder.Of(kit);
-        var pictures = stages.Select(s => Picture.Of(s.Shown.Select(id => solids[id]), view)).ToList();
+        var pictures = stages.Select(Draw).ToList();
         var words = new SheetWords("assembly", "Order of assembly", "order of assembly and fitting");
         var flow = new SheetFlow(SheetStart.Written(rod, words, Scale.Full));
         var (width, height) = (pictures.Max(p => p.Bounds.Width), pictures.Max(p => p.Bounds.Height));
@@ -38,5 +38,13 @@ public static class AssemblySheets
             flow.Paragraph(stage.Words);
         }
         return flow.Sheets();
+
+        Picture Draw(AssemblyStage stage)
+        {
+            var fresh = stage.New.ToHashSet();
+            var steps = stage.New.Select(id => solids[id].Part.Step).Where(n => n > 0).ToList();
+            var eye = stage.Where == AssemblyPlace.Shop && steps.Count > 0 ? Eyes.Flight(rod.Stair, steps.Min()) : view;
+            return Picture.Of(stage.Shown.Select(id => solids[id]), eye, p => fresh.Contains(p.Id));
+        }
     }
 }

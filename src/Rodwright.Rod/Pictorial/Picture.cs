@@ -18,7 +18,7 @@ public sealed class Picture
     {
         this.parts = parts;
         edges = seen.ToLookup(e => e.Solid);
-        Bounds = Box2.Of(seen.SelectMany(e => new[] { e.From, e.To }));
+        Bounds = seen.Count == 0 ? new(0, 0, 0, 0) : Box2.Of(seen.SelectMany(e => new[] { e.From, e.To }));
     }
 
     /// <summary>How far chords leave their arcs on a sheet of pictures, mm: at 1:5 less than a tenth of the finest pen.</summary>
@@ -28,10 +28,16 @@ public sealed class Picture
     public Box2 Bounds { get; }
 
     /// <summary>The picture of some parts; what stands before another hides it.</summary>
-    public static Picture Of(IEnumerable<PlacedSolid> solids, ParallelView view)
+    /// <param name="solids">The parts.</param>
+    /// <param name="view">The eye.</param>
+    /// <param name="isWanted">Which parts are drawn dashed where nothing of them is seen; none when null.</param>
+    public static Picture Of(IEnumerable<PlacedSolid> solids, ParallelView view, Func<Part, bool>? isWanted = null)
     {
         var all = solids.ToList();
-        return new([.. all.Select(s => s.Part)], HiddenLines.Of([.. all.Select(s => s.InWorld)], view));
+        var edges = HiddenLines.Of([.. all.Select(s => s.InWorld)], view, withHidden: isWanted is not null);
+        if (isWanted is null) return new([.. all.Select(s => s.Part)], edges);
+        var seen = edges.Where(e => e.IsSeen).Select(e => e.Solid).ToHashSet();
+        return new([.. all.Select(s => s.Part)], [.. edges.Where(e => e.IsSeen || (!seen.Contains(e.Solid) && isWanted(all[e.Solid].Part)))]);
     }
 
     /// <summary>The marks, a group for each part; contours heavier than the arrises within them.</summary>
@@ -46,7 +52,8 @@ public sealed class Picture
             List<Mark> lines =
             [
                 .. edges[i].OrderBy(e => e.IsContour).Select(e => StrokeMark.Line(
-                    place.Map(e.From), place.Map(e.To), faint ? PictorialPens.Faint : e.IsContour ? PictorialPens.Contour : PictorialPens.Arris, Layer.Visible, part.Id)),
+                    place.Map(e.From), place.Map(e.To), !e.IsSeen ? Pens.Hidden : faint ? PictorialPens.Faint : e.IsContour ? PictorialPens.Contour : PictorialPens.Arris,
+                    e.IsSeen ? Layer.Visible : Layer.Hidden, part.Id)),
             ];
             if (lines.Count > 0) yield return new GroupMark(part.Id, part.Name, lines);
         }
