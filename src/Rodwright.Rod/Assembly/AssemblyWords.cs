@@ -30,7 +30,7 @@ internal static class AssemblyWords
     public static string Flight(Kit kit, ShopFlight flight)
     {
         var glued = kit.Joints.Count(j => j.Kind == JointKind.RiserToTread && flight.Steps.Contains(j.Male) && flight.Steps.Contains(j.Female));
-        return $"{Marks(kit, flight.Strings)} with {Named(kit, flight.Steps)}. Glue each tread to its riser, square, blocks rubbed in behind; stand them in one string laid face up, the other on top, cramped or propped from above. "
+        return $"{Marks(kit, flight.Strings)} with {Named(kit, flight.Steps)}, seen from below. Glue each tread to its riser, square, blocks rubbed in behind; stand them in one string laid face up, the other on top, cramped or propped from above. "
             + (glued > 0 ? $"Glue and screw the {Count(glued, "riser foot", "riser feet")} to the treads' backs. " : "")
             + "Knock the treads up to their nosings; glue and drive the tread wedges from below, trim them, then the riser wedges. Check the diagonals before the glue takes. "
             + (kit.Plan.Job.Survey.WayIn.Count > 0 ? "Put together it passes the way in." : "It is meant to go in whole.");

@@ -18,7 +18,7 @@ public static class Eyes
         return ParallelView.Isometric((open < -0.5 ? -1 : 1) * across - first.Up.Unit);
     }
 
-    /// <summary>Up one flight from before it, a little from the side the whole stair is looked at from: treads and risers are seen between the strings.</summary>
+    /// <summary>Up under one flight from behind, a little from the side the whole stair is looked at from: the backs of treads and risers are seen between the strings, where wedges are driven and blocks rubbed in.</summary>
     /// <param name="stair">The stair.</param>
     /// <param name="step">A step of the flight.</param>
     public static ParallelView Flight(Stair stair, int step)
@@ -26,7 +26,7 @@ public static class Eyes
         var (riser, whole) = (stair.Plan.Riser(step), Whole(stair).Eye);
         var up = riser.Up.Unit;
         var aside = (up.Left.Dot(new(whole.X, whole.Y)) < 0 ? -0.45 : 0.45) * up.Left;
-        return ParallelView.From(new(aside.X - up.X, aside.Y - up.Y, 0.95));
+        return ParallelView.From(new(aside.X + up.X, aside.Y + up.Y, -0.95));
     }
 
     /// <summary>Isometric over the arris between two neighbouring faces of a newel.</summary>
