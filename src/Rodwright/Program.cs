@@ -14,7 +14,7 @@ public static class Program
     {
         var root = new RootCommand("Rodwright sets out timber stairs: from a job file to a proven stair and the pack to make it from.")
         {
-            ProposeCommand.Make(around), SetOutCommand.Make(around), CheckCommand.Make(around), ProveCommand.Make(around), PackCommand.Make(around), CompareCommand.Make(around), RegulationCommand.Make(around), SchemaCommand.Make(around), BenchCommand.Make(around),
+            ProposeCommand.Make(around), SetOutCommand.Make(around), CheckCommand.Make(around), ProveCommand.Make(around), PackCommand.Make(around), TimberCommand.Make(around), QuoteCommand.Make(around), CompareCommand.Make(around), RegulationCommand.Make(around), SchemaCommand.Make(around), BenchCommand.Make(around),
         };
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

@@ -27,6 +27,42 @@ public enum JointKind
     /// <summary>Folding wedges driven between the block and the riser's full thickness.</summary>
     WedgesInSlot,
 
+    /// <summary>Handrail tenoned into a newel, draw-bored.</summary>
+    RailTenon,
+
+    /// <summary>Base rail on the upper edge of its string, glued and screwed.</summary>
+    RailOnString,
+
+    /// <summary>End of a base rail against a newel's face.</summary>
+    RailToNewel,
+
+    /// <summary>End of a baluster, or a fillet, in a rail's groove.</summary>
+    InGroove,
+
+    /// <summary>Newel's head in the recess of its cap.</summary>
+    CapOnNewel,
+
+    /// <summary>Bracket under a wall rail, screwed up into it.</summary>
+    BracketToRail,
+
+    /// <summary>Wedge driven home in its housing.</summary>
+    WedgeDriven,
+
+    /// <summary>Glue block rubbed against a tread or a riser.</summary>
+    Rubbed,
+
+    /// <summary>Peg in its bore.</summary>
+    PegInBore,
+
+    /// <summary>Bracket against the side of its carriage.</summary>
+    BracketToCarriage,
+
+    /// <summary>Tread's underside on a bracket's top.</summary>
+    BracketUnderTread,
+
+    /// <summary>Riser's lower edge on the carriage.</summary>
+    CarriageUnderRiser,
+
     /// <summary>Tread's (or nosing piece's) underside on the top edge of its riser.</summary>
     TreadOnRiser,
 }

@@ -18,6 +18,8 @@ internal static class JointList
                 var first = group.First();
                 var kind = first.Kind switch
                 {
+                    CutKind.Recess => JointKind.CapOnNewel,
+                    CutKind.Mortice when male.Contains("rail", StringComparison.Ordinal) => JointKind.RailTenon,
                     CutKind.CornerHousing => JointKind.Corner,
                     CutKind.Housing => male.StartsWith("riser", StringComparison.Ordinal) ? JointKind.RiserHousing : JointKind.TreadHousing,
                     _ => JointKind.Tenon,

@@ -1,6 +1,7 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery.Steps;
 using Rodwright.Joinery.Strings;
+using Rodwright.Stairs.Balustrades;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Joinery.Newels;
@@ -25,10 +26,14 @@ internal static class NewelHeights
     /// The highest rail line at the newel's centre, and the stand above it. A rail line lies the rail's height plumb above a pitch line (the line of the
     /// nosings) or above a floor.
     /// </summary>
-    public static double Head(StairPlan plan, NewelSite newel)
+    /// <param name="plan">The plan.</param>
+    /// <param name="newel">The newel.</param>
+    /// <param name="balustrade">The balustrade, where it is set out: then the highest rail is one that is made.</param>
+    public static double Head(StairPlan plan, NewelSite newel, BalustradePlan? balustrade)
     {
         var practice = plan.Job.Practice;
-        var highest = plan.Strings.Where(s => !s.IsWall || newel.Role is NewelRole.Turn or NewelRole.Corner)
+        var made = (balustrade?.Rails ?? []).Where(r => r.Lower == newel.Id || r.Upper == newel.Id).Select(r => r.TopAt(r.Centre.Station(newel.Centre)) - practice.RailHeight).ToList();
+        var highest = made.Count > 0 ? made.Max() : plan.Strings.Where(s => !s.IsWall || newel.Role is NewelRole.Turn or NewelRole.Corner)
             .Where(s => s.Lower.Newel == newel.Id || s.Upper.Newel == newel.Id)
             .Select(s => PitchLineAt(plan, s, s.Face.Station(newel.Centre)))
             .DefaultIfEmpty(0).Max();

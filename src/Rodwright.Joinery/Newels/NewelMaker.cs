@@ -2,6 +2,7 @@ using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Steps;
 using Rodwright.Joinery.Strings;
+using Rodwright.Stairs.Balustrades;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
@@ -20,12 +21,12 @@ internal static class NewelMaker
     // To the right along each face, as one looks at it.
     private static readonly Vector2[] Rights = [new(1, 0), new(0, 1), new(-1, 0), new(0, -1)];
 
-    public static Part Make(StairPlan plan, SectionsOfPlan sections, NewelSite site, ImmutableArray<StringTenon> tenons, List<Finding> findings)
+    public static Part Make(StairPlan plan, SectionsOfPlan sections, NewelSite site, ImmutableArray<StringTenon> tenons, BalustradePlan? balustrade, List<Finding> findings)
     {
         var practice = plan.Job.Practice;
         var side = practice.Newel;
         var own = tenons.Where(t => t.Newel == site.Id).ToList();
-        var (foot, head) = (NewelHeights.Foot(plan, site, sections, own), NewelHeights.Head(plan, site));
+        var (foot, head) = (NewelHeights.Foot(plan, site, sections, own), NewelHeights.Head(plan, site, balustrade));
         var faces = Looks.Select(looks => Face(site, looks, side, foot, head)).ToImmutableArray();
         var cuts = new List<Cut>();
         foreach (var piece in sections.Treads.Values.Concat(sections.NosingPieces.Values).OrderBy(p => p.Step)) cuts.AddRange(TreadCuts(plan, site, piece, foot));

@@ -18,6 +18,15 @@ public enum CutKind
     /// <summary>Wood taken off the face side to leave a bare-faced tenon.</summary>
     TenonCheek,
 
+    /// <summary>Wood taken off one side of a rail's end to leave a central tenon.</summary>
+    Cheek,
+
+    /// <summary>Groove along a rail for balusters and the fillets between them.</summary>
+    Groove,
+
+    /// <summary>Recess in the underside of a cap for the newel's head.</summary>
+    Recess,
+
     /// <summary>Round hole for a draw-bore peg.</summary>
     Bore,
 

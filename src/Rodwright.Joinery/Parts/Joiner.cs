@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
+using Rodwright.Joinery.Balustrades;
+using Rodwright.Joinery.Carriages;
 using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Newels;
 using Rodwright.Joinery.Proof;
+using Rodwright.Joinery.SmallParts;
 using Rodwright.Joinery.Steps;
 using Rodwright.Joinery.Strings;
+using Rodwright.Stairs.Balustrades;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
@@ -24,12 +28,16 @@ public static class Joiner
         var reaches = new Dictionary<string, double>();
         var parts = new List<Part>();
         parts.AddRange(strings.Select(s => s.Part));
-        parts.AddRange(plan.Newels.Select(n => NewelMaker.Make(plan, sections, n, tenons, findings)));
+        var balustrade = BalustradePlan.Of(plan);
+        parts.AddRange(plan.Newels.Select(n => NewelMaker.Make(plan, sections, n, tenons, balustrade, findings)));
         parts.AddRange(sections.Treads.Values.OrderBy(t => t.Step).Select(t => TreadMaker.Tread(plan, t)));
         parts.AddRange(sections.NosingPieces.Values.OrderBy(t => t.Step).Select(t => TreadMaker.NosingPiece(plan, t)));
         if (!plan.RoundedEnds.IsEmpty) parts.AddRange(BullNose.Make(plan, sections.Risers[1], reaches));
         parts.AddRange(sections.Risers.Values.Where(r => r.Step > 1 || plan.RoundedEnds.IsEmpty).OrderBy(r => r.Step).Select(r => RiserMaker.Make(plan, r, findings, reaches)));
-        var kit = new Kit(plan, [.. parts], JointList.Of(plan, parts, reaches), strings, [.. findings]);
+        List<Joint> rails = balustrade is null ? [] : BalustradeMaker.Add(plan, balustrade, strings, parts, findings);
+        if (plan.Job.Carriage is not null) rails.AddRange(CarriageMaker.Add(plan, parts));
+        if (plan.Job.SmallParts is not null) rails.AddRange(SmallPartMaker.Add(plan, strings, parts));
+        var kit = new Kit(plan, [.. parts], [.. JointList.Of(plan, parts, reaches), .. rails], strings, [.. findings]);
         kit = kit with { Findings = [.. findings, .. Pinches.Of(kit)] };
         return plan.Job.IsRightHanded ? kit.Mirrored() : kit;
     }

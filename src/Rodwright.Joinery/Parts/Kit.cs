@@ -8,7 +8,7 @@ namespace Rodwright.Joinery.Parts;
 
 /// <summary>All the pieces of a stair and how they meet.</summary>
 /// <param name="Plan">The plan it was made from, of the same hand.</param>
-/// <param name="Parts">Strings, newels, treads, nosing pieces, risers, in that order; with a rounded bottom step its block and wedges after the first riser.</param>
+/// <param name="Parts">Strings, newels, treads, nosing pieces, risers, in that order; with a rounded bottom step its block and wedges after the first riser; then the balustrade; then wedges, glue blocks and pegs.</param>
 /// <param name="Joints">Every joint between them.</param>
 /// <param name="Strings">The strings as set out on their developments; their parts are among <see cref="Parts"/>.</param>
 /// <param name="Findings">What pinches in the joinery.</param>

@@ -33,6 +33,45 @@ public enum PartKind
     /// <summary>Built-up block of a rounded bottom step.</summary>
     Block,
 
+    /// <summary>Handrail between newels; its face is its side, seen from the stair.</summary>
+    Handrail,
+
+    /// <summary>Base rail, or capping, that balusters stand in.</summary>
+    BaseRail,
+
+    /// <summary>Square baluster.</summary>
+    Baluster,
+
+    /// <summary>Fillet in a rail's groove between two balusters.</summary>
+    Fillet,
+
+    /// <summary>Cap of a newel.</summary>
+    NewelCap,
+
+    /// <summary>Half newel against a wall on the upper floor, where a landing's balustrade ends.</summary>
+    WallNewel,
+
+    /// <summary>Handrail on brackets along a wall.</summary>
+    WallRail,
+
+    /// <summary>Bracket under a wall rail: a block from the wall to the rail.</summary>
+    Bracket,
+
+    /// <summary>Wedge driven under a tread or behind a riser, seen on the string's face.</summary>
+    Wedge,
+
+    /// <summary>Glue block rubbed into the corner of tread and riser, seen from its end.</summary>
+    GlueBlock,
+
+    /// <summary>Draw-bore peg, seen from its end.</summary>
+    Peg,
+
+    /// <summary>Rough string under a wide flight, seen from its side.</summary>
+    Carriage,
+
+    /// <summary>Bracket on the side of a carriage, tight under a tread.</summary>
+    CarriageBracket,
+
     /// <summary>Pair of folding wedges that draws the bent riser tight round its block.</summary>
     Wedges,
 }

@@ -20,7 +20,7 @@ internal static class CarrierBody
         var face = carrier.FaceSide;
         var bounds = face.Outline.Bounds;
         var (from, to) = (bounds.MinX, bounds.MaxX);
-        foreach (var cheek in carrier.Cuts.Where(c => c.Kind == CutKind.TenonCheek).Select(c => c.Shape.Bounds))
+        foreach (var cheek in carrier.Cuts.Where(c => c.Kind is CutKind.TenonCheek or CutKind.Cheek).Select(c => c.Shape.Bounds))
         {
             if (Math.Abs(cheek.MinX - from) < Tolerance.Joint) from = cheek.MaxX;
             if (Math.Abs(cheek.MaxX - to) < Tolerance.Joint) to = cheek.MinX;

@@ -120,18 +120,24 @@ internal static class ClashProof
             {
                 var (a, b) = (newel.Cuts[i], newel.Cuts[j]);
                 if (a.Joint == b.Joint || (a.Kind == CutKind.Housing && b.Kind == CutKind.Housing && AreNeighbours(a, b))) continue;
-                // A housing beside the notch may run out into it, where the trimmer comes; its piece must not.
-                if (b.Kind == CutKind.Notch) a = a with { Shape = a.Filled };
-                var (ra, rb) = (RoomOf(newel, a), RoomOf(newel, b));
-                var (va, vb) = (a.Shape.Bounds, b.Shape.Bounds);
-                var shared = new[]
-                {
-                    Math.Min(ra.MaxX, rb.MaxX) - Math.Max(ra.MinX, rb.MinX), Math.Min(ra.MaxY, rb.MaxY) - Math.Max(ra.MinY, rb.MinY),
-                    Math.Min(va.MaxY, vb.MaxY) - Math.Max(va.MinY, vb.MinY),
-                }.Min();
+                var shared = Shared(newel, a, b);
                 if (shared > Tolerance.Joint) yield return new($"{newel.Id}: {a.Id}", $"{newel.Id}: {b.Id}", "cuts meet", shared, false);
             }
         }
+    }
+
+    /// <summary>The least of the three lengths two cuts of a post have in common; negative where they keep apart, mm.</summary>
+    internal static double Shared(Part newel, Cut a, Cut b)
+    {
+        // A housing beside the notch may run out into it, where the trimmer comes; its piece must not.
+        if (b.Kind == CutKind.Notch) a = a with { Shape = a.Filled };
+        var (ra, rb) = (RoomOf(newel, a), RoomOf(newel, b));
+        var (va, vb) = (a.Shape.Bounds, b.Shape.Bounds);
+        return new[]
+        {
+            Math.Min(ra.MaxX, rb.MaxX) - Math.Max(ra.MinX, rb.MinX), Math.Min(ra.MaxY, rb.MaxY) - Math.Max(ra.MinY, rb.MinY),
+            Math.Min(va.MaxY, vb.MaxY) - Math.Max(va.MinY, vb.MinY),
+        }.Min();
     }
 
     /// <summary>Housings of a step and the next run into one another; that their pieces do not is proved with the parts.</summary>

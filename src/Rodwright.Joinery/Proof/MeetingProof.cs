@@ -37,15 +37,18 @@ internal static class MeetingProof
         var cut = female.Cuts.First(c => c.Joint == joint.Id);
         var frame = female.Faces[cut.Face].Frame;
         var own = male.FaceSide.Outline;
-        var ends = own.Vertices.Select(v => frame.ToLocal(male.FaceSide.Frame.ToWorld(v.At))).ToList();
+        // A tongue is what its two cheeks leave.
+        var cheeks = male.Cuts.Where(c => c.Joint == joint.Id && c.Kind == CutKind.Cheek).OrderBy(c => c.Depth).ToList();
+        var (near, far) = cheeks.Count == 2 ? (cheeks[0].Depth, cheeks[1].Beneath) : (0, male.FaceSide.Thickness);
+        var ends = own.Vertices.Select(v => frame.ToLocal(male.FaceSide.Frame.ToWorld(v.At, -near))).ToList();
         var reach = -ends.Min(p => p.W);
         // The end grain: the corners of the outline furthest in, and the same at the board's back.
         var face = ends.Where(p => -p.W > reach - Tolerance.Joint).Select(p => p.Face).ToList();
-        var back = own.Vertices.Select(v => frame.ToLocal(male.FaceSide.Frame.ToWorld(v.At, -male.FaceSide.Thickness)))
+        var back = own.Vertices.Select(v => frame.ToLocal(male.FaceSide.Frame.ToWorld(v.At, -far)))
             .Where(p => -p.W > reach - Tolerance.Joint).Select(p => p.Face);
         var end = Box2.Of(face.Concat(back));
         var housing = cut.Shape.Bounds;
         var gap = new[] { end.MinX - housing.MinX, end.MaxX - housing.MaxX, end.MinY - housing.MinY, end.MaxY - housing.MaxY }.Max(Math.Abs);
-        return new(joint.Id, "let in at the corner", male.Id, female.Id, gap, joint.Depth, reach, "", gap <= Tolerance.Joint && Math.Abs(reach - joint.Depth) <= Tolerance.Joint);
+        return new(joint.Id, cheeks.Count == 2 ? "tongued at the corner" : "let in at the corner", male.Id, female.Id, gap, joint.Depth, reach, "", gap <= Tolerance.Joint && Math.Abs(reach - joint.Depth) <= Tolerance.Joint);
     }
 }

@@ -15,7 +15,7 @@ public static class Prover
     public static ProofReport Prove(Kit kit)
     {
         var parts = kit.Parts.ToDictionary(p => p.Id);
-        var prisms = kit.Parts.Where(p => p.Kind is not (PartKind.Newel or PartKind.NewelString or PartKind.WallString)).Select(Prism.Of).ToList();
+        var prisms = kit.Parts.Where(p => p.Kind.IsOfStep()).Select(Prism.Of).ToList();
         var steps = prisms.ToDictionary(p => p.Part.Id);
         var practice = kit.Plan.Job.Practice;
         var joints = kit.Joints.Select(j =>
@@ -30,6 +30,18 @@ public static class Prover
                 JointKind.BlockToRiser => ContactProof.Prove(j, male, female, "glued round its block", StatedContacts.Of(kit.Plan, j)),
                 JointKind.BlockToNewel => ContactProof.Prove(j, male, female, "screwed", StatedContacts.Of(kit.Plan, j)),
                 JointKind.WedgesInSlot => ContactProof.Prove(j, male, female, "wedged", StatedContacts.Of(kit.Plan, j)),
+                JointKind.RailTenon => RailTenonProof.Prove(j, male, female, practice.Tenon.MorticeClearance, practice.Tenon.Draw, kit.Plan.Units),
+                JointKind.RailOnString => RailProof.OnString(j, male, female),
+                JointKind.RailToNewel => RailProof.ToNewel(j, male, female),
+                JointKind.InGroove => RailProof.InGroove(j, male, female),
+                JointKind.BracketToRail => RailProof.BracketToRail(j, male, female),
+                JointKind.WedgeDriven => SmallPartProof.WedgeDriven(j, male, female),
+                JointKind.Rubbed => SmallPartProof.Rubbed(j, male, steps[j.Female]),
+                JointKind.PegInBore => SmallPartProof.PegInBore(j, male, female),
+                JointKind.BracketToCarriage => CarriageProof.Beside(j, male, female),
+                JointKind.BracketUnderTread => CarriageProof.UnderTread(j, male, steps[j.Female]),
+                JointKind.CarriageUnderRiser => CarriageProof.UnderRiser(j, male, steps[j.Female]),
+                JointKind.CapOnNewel => RailProof.CapOnNewel(j, male, female),
                 _ => MeetingProof.TreadOnRiser(j, steps[j.Male], steps[j.Female]),
             };
         });
@@ -37,8 +49,8 @@ public static class Prover
         var sum = prisms.Last(p => p.Part.Kind == PartKind.NosingPiece).Top;
         return new(
             [.. joints, .. Unhoused(kit)],
-            [.. ClashProof.BetweenParts(kit, prisms)],
-            [.. kit.Parts.Where(p => p.Kind == PartKind.Newel).SelectMany(ClashProof.InNewel)],
+            [.. ClashProof.BetweenParts(kit, prisms), .. FittedClashes.Of(kit, prisms)],
+            [.. kit.Parts.Where(p => p.Kind is PartKind.Newel or PartKind.WallNewel).SelectMany(ClashProof.InNewel)],
             [.. kit.Parts.Select(InBlank)],
             new(height, sum, Math.Abs(height - sum) < Tolerance.Joint));
     }

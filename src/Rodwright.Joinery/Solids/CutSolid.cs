@@ -20,7 +20,7 @@ public static class CutSolid
             CutKind.RoundedEdge when cut.Shape.EdgeCount > 1 => RoundedBoard.Removed(face.Outline, cut.Shape, cut.Depth, face.Thickness, chord),
             CutKind.RoundedEdge => SolidMaker.Of([board, Along(face, cut)], [PartSolid.Rounded(face, cut)], chord),
             CutKind.TenonCheek => SolidMaker.Of([board, new(face.Frame, cut.Shape, face.Thickness)], [new(face.Frame, cut.Shape, cut.Depth)], chord),
-            _ => SolidMaker.Of([board, new(face.Frame, cut.Shape, cut.Depth)], [], chord),
+            _ => SolidMaker.Of([board, PartSolid.Taken(face, cut)], [], chord),
         };
     }
 

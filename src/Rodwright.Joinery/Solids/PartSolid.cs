@@ -24,13 +24,18 @@ public static class PartSolid
         {
             var face = part.Faces[cut.Face];
             if (cut.Kind == CutKind.RoundedEdge) kept.Add(Rounded(face, cut));
-            else cuts.Add(new(face.Frame, cut.Shape, cut.Depth));
+            else cuts.Add(Taken(face, cut));
         }
         return SolidMaker.Of(kept, cuts, chord);
 
         // The face opposite another says nothing new when both are the same rectangle, as on a newel.
         bool NotTold(PartFace face) => !part.Faces.TakeWhile(f => !ReferenceEquals(f, face)).Any(f => IsSameFromBehind(f, face));
     }
+
+    /// <summary>What a cut takes away.</summary>
+    internal static Extrusion Taken(PartFace face, Cut cut) => cut.Beneath == 0
+        ? new(face.Frame, cut.Shape, cut.Depth)
+        : new(new(face.Frame.ToWorld(Point2.Origin, -cut.Beneath), face.Frame.U, face.Frame.V), cut.Shape, cut.Depth - cut.Beneath);
 
     private static bool IsSameFromBehind(PartFace front, PartFace back)
     {

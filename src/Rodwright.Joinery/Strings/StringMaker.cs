@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
+using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Joinery.Strings;
@@ -22,7 +23,7 @@ internal static class StringMaker
             var mine = housings[site.Id];
             var band = BoardBand.Lay(outline, site.Width, site.Thickness, Directions(development, outline));
             yield return new(site, development.PitchPoints, development.Margin, upper, lower, outline, edges.Easings, edges.LeastWidth, mine, own,
-                band.Outline, Part(plan, site, next, outline, upper, lower, band, mine, own));
+                band.Outline, Part(plan, site, i > 0 ? development.Sites[i - 1] : null, next, outline, upper, lower, band, mine, own));
         }
     }
 
@@ -103,7 +104,7 @@ internal static class StringMaker
     private static Point2 OnMargin(ImmutableArray<Point2> margin, double s) => new(s, GraphCut.HeightAt(Path2.Polyline(margin), s));
 
     private static Part Part(
-        StairPlan plan, StringSite site, StringSite? next, Path2 outline, Path2 upper, Path2 lower, Blank band,
+        StairPlan plan, StringSite site, StringSite? before, StringSite? next, Path2 outline, Path2 upper, Path2 lower, Blank band,
         ImmutableArray<StringHousing> housings, ImmutableArray<StringTenon> tenons)
     {
         var practice = plan.Job.Practice;
@@ -121,9 +122,18 @@ internal static class StringMaker
         if (site.Upper.Kind == StringEndKind.CornerThrough)
         {
             var c = site.Upper.At;
+            // A tongue stands in the middle of the other board's end.
+            var (near, far) = practice.CornerJoint == CornerJoint.Tongued ? ((site.Thickness - practice.Tongue) / 2, (site.Thickness + practice.Tongue) / 2) : (0, site.Thickness);
             cuts.Add(new("corner", CutKind.CornerHousing, 0,
-                On(Path2.Rectangle(c, lower.Vertices[^1].At.Y, c + site.Thickness, upper.Vertices[^1].At.Y)), practice.Corner,
+                On(Path2.Rectangle(c + near, lower.Vertices[^1].At.Y, c + far, upper.Vertices[^1].At.Y)), practice.Corner,
                 $"{next!.Id}/{site.Id}"));
+        }
+        if (before is not null && practice.CornerJoint == CornerJoint.Tongued)
+        {
+            var (c, joint) = (site.Lower.At, $"{site.Id}/{before.Id}");
+            var end = On(Path2.Rectangle(c - practice.Corner, lower.Vertices[0].At.Y, c, upper.Vertices[0].At.Y));
+            cuts.Add(new("tongue-front", CutKind.Cheek, 0, end, (site.Thickness - practice.Tongue) / 2, joint));
+            cuts.Add(new("tongue-back", CutKind.Cheek, 0, end, site.Thickness, joint) { Beneath = (site.Thickness + practice.Tongue) / 2 });
         }
         foreach (var t in tenons)
         {

@@ -17,7 +17,7 @@ public static class MachiningFrame
     /// <param name="part">The part.</param>
     /// <param name="face">Index of the face.</param>
     /// <param name="p">The point in that face's frame.</param>
-    public static Point2 Place(Part part, int face, Point2 p) => part.Kind == PartKind.Newel
+    public static Point2 Place(Part part, int face, Point2 p) => part.Kind.IsPost()
         ? p + new Vector2(OffsetOf(part, face), 0)
         : face == 0
             ? part.Blank.OnBoard(p)

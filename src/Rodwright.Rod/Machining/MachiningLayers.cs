@@ -26,7 +26,7 @@ public static class MachiningLayers
     /// <summary>Lettering, arrows and seats: pencilled, not cut.</summary>
     public static DxfLayer Marking { get; } = new("MARKING", 3, 0.18, Dash.None);
 
-    /// <summary>The layer of a cut: its operation and depth; for a bore the depth (its diameter is lettered beside it), for a rounded edge the radius.</summary>
+    /// <summary>The layer of a cut: its operation and depth; for a bore the depth (its diameter is lettered beside it), for a rounded edge the radius; where it begins below the face, from which depth to which: GROOVE-13_5-TO-54_5.</summary>
     public static DxfLayer Of(Cut cut)
     {
         var (operation, colour) = cut.Kind switch
@@ -40,11 +40,15 @@ public static class MachiningLayers
             CutKind.Notch => ("NOTCH", 32),
             CutKind.Split => ("SPLIT", 33),
             CutKind.RoundedEdge => ("ROUND", 150),
+            CutKind.Cheek => ("TENON-CHEEK", 5),
+            CutKind.Groove => ("GROOVE", 140),
+            CutKind.Recess => ("RECESS", 34),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
-        return new($"{operation}-{Number.Print(cut.Depth, 2).Replace('.', '_')}", colour, 0.35, Dash.None);
+        var depth = cut.Beneath == 0 ? Number.Print(cut.Depth, 2) : $"{Number.Print(cut.Beneath, 2)}-TO-{Number.Print(cut.Depth, 2)}";
+        return new($"{operation}-{depth.Replace('.', '_')}", colour, 0.35, Dash.None);
     }
 
     /// <summary>A layer of one face of a newel.</summary>
-    public static DxfLayer OnFace(DxfLayer layer, string looks) => layer with { Name = $"{looks}-{layer.Name}" };
+    public static DxfLayer OnFace(DxfLayer layer, string looks) => layer with { Name = $"{looks.ToUpperInvariant().Replace(' ', '-')}-{layer.Name}" };
 }

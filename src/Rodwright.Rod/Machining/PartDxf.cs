@@ -14,7 +14,7 @@ public static class PartDxf
     public static DxfDrawing Of(Part part, Kit kit)
     {
         var entities = new List<DxfEntity>();
-        if (part.Kind == PartKind.Newel) Newel(part, entities);
+        if (part.Kind.IsPost()) Newel(part, entities);
         else if (part.Kind == PartKind.BentRiser) Flat(FlatRiser.Of(kit.Plan, part), entities);
         else Board(part, entities);
         entities.AddRange(PartMarking.Of(part, kit));

@@ -12,7 +12,7 @@ internal static class PartMarking
     private const double Large = 20;
     private const double Small = 8;
 
-    public static IEnumerable<DxfEntity> Of(Part part, Kit kit) => part.Kind == PartKind.Newel ? OnNewel(part, kit.Plan.Units) : OnBoard(part, kit);
+    public static IEnumerable<DxfEntity> Of(Part part, Kit kit) => part.Kind.IsPost() ? OnNewel(part, kit.Plan.Units) : OnBoard(part, kit);
 
     private static IEnumerable<DxfEntity> OnNewel(Part part, Units units)
     {

@@ -40,12 +40,19 @@ internal sealed record BenchEdge(PartFace Face, Point2 From, Point2 To, double T
             default:
                 BenchEdge[] upper = [.. Edges(face).Where(e => e.Inward.Y < -0.3)];
                 // A wedge has no long edge, a block none that looks up: the longest straight one there is.
-                return upper.Length > 0 ? [.. upper] : [Edges(face, shortest: 0).MaxBy(e => e.From.DistanceTo(e.To))!];
+                return upper.Length > 0 ? [.. upper] : [Edges(face, shortest: 0).MaxBy(e => e.From.DistanceTo(e.To)) ?? Beneath(face)];
         }
     }
 
     /// <summary>The edge's surface where the arris begins to be met by it: at the arris itself, or where a round begins.</summary>
     public Point2 At(double station) => From + station * Along + Round * Inward;
+
+    /// <summary>A round end has no edge: the tangent at its lowest point.</summary>
+    private static BenchEdge Beneath(PartFace face)
+    {
+        var (box, half) = (face.Outline.Bounds, Math.Min(face.Outline.Bounds.Width / 4, 4));
+        return new(face, new(box.Centre.X - half, box.MinY), new(box.Centre.X + half, box.MinY), face.Thickness);
+    }
 
     private static IEnumerable<BenchEdge> Edges(PartFace face, double shortest = 20)
     {

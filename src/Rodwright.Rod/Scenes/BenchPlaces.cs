@@ -13,7 +13,7 @@ namespace Rodwright.Rod.Scenes;
 internal sealed record BenchPlaces(BenchPlace Side, BenchPlace Edge, BenchPlace? Letters)
 {
     /// <summary>Heights of the loop that are tried, mm of timber: a pencilled one first.</summary>
-    private static readonly double[] Heights = [78, 62, 50, 40, 31, 23, 16];
+    private static readonly double[] Heights = [78, 62, 50, 40, 31, 23, 16, 11, 7];
 
     /// <summary>The places on a part.</summary>
     public static BenchPlaces Of(Part part)

@@ -19,7 +19,7 @@ internal sealed class ClearWood(Part part)
     public bool Holds(PartFace face, Point2 corner, Vector2 right, Vector2 up, double width, double height)
     {
         var index = part.Faces.IndexOf(face);
-        var cuts = part.Cuts.Where(c => c.Face == index && c.Kind != CutKind.RoundedEdge).ToList();
+        var cuts = part.Cuts.Where(c => c.Face == index && c.Beneath == 0 && c.Kind != CutKind.RoundedEdge).ToList();
         var (across, upward) = ((int)Math.Ceiling(width / 8), (int)Math.Ceiling(height / 8));
         for (var i = 0; i <= across; i++)
         {

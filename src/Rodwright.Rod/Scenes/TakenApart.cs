@@ -27,11 +27,11 @@ public static class TakenApart
     public static IReadOnlyDictionary<string, ImmutableArray<Leg>> Of(Kit kit)
     {
         var ways = kit.Parts.ToDictionary(p => p.Id, WayOfStep);
-        var carriers = kit.Parts.Where(IsCarrier).ToDictionary(p => p.Id);
-        var tenons = kit.Joints.Where(j => j.Kind == JointKind.Tenon).ToList();
+        var carriers = kit.Parts.Where(IsFramed).ToDictionary(p => p.Id);
+        var tenons = kit.Joints.Where(j => j.Kind is JointKind.Tenon or JointKind.RailTenon).ToList();
         var frames = FramesOf(carriers, tenons);
         var standing = frames.Where(f => IsRound(FacesOf(f))).SelectMany(f => f).Select(p => p.Id).ToHashSet();
-        foreach (var part in kit.Parts.Where(p => !IsCarrier(p)))
+        foreach (var part in kit.Parts.Where(p => p.Kind.IsOfStep()))
             if (OffStanding(kit, part, standing) is { Length: > 0 } off) ways[part.Id] = [new(off, 0, 0.5), .. ways[part.Id]];
         foreach (var frame in frames)
         {
@@ -39,10 +39,12 @@ public static class TakenApart
             foreach (var (id, along) in DrawnApart(frame, tenons, carriers))
                 ways[id] = along.Length > 0 ? [new(aside, 0, 0.5), new(along, 0.35, 0.7)] : [new(aside, 0, 0.5)];
         }
+        FittedApart.Follow(kit, ways);
         return ways;
     }
 
-    private static bool IsCarrier(Part part) => part.Kind is PartKind.WallString or PartKind.NewelString or PartKind.Newel;
+    /// <summary>What hangs together by tenons.</summary>
+    private static bool IsFramed(Part part) => part.Kind.IsCarrier() || part.Kind is PartKind.Handrail or PartKind.WallNewel;
 
     /// <summary>A bent riser comes off forwards, its wedges and then its block upwards after the tread.</summary>
     private static ImmutableArray<Leg> WayOfStep(Part part) => part.Kind switch
@@ -77,7 +79,7 @@ public static class TakenApart
     /// <summary>How far a tread or riser moves square off the standing faces its step is housed in; nothing where there are none.</summary>
     private static Vector3 OffStanding(Kit kit, Part part, HashSet<string> standing)
     {
-        var step = kit.Parts.Where(p => !IsCarrier(p) && p.Step == part.Step).Select(p => p.Id).ToHashSet();
+        var step = kit.Parts.Where(p => p.Kind.IsOfStep() && p.Step == part.Step).Select(p => p.Id).ToHashSet();
         var ways = new List<Vector3>();
         foreach (var joint in kit.Joints.Where(j => step.Contains(j.Male) && standing.Contains(j.Female)))
         {

@@ -63,9 +63,11 @@ internal static class NewelStages
             var how = cut.Kind switch
             {
                 CutKind.Housing => How($"line in the housing of {name}, {stair.Units.Print(cut.Depth)} deep{note}", $"no wedge can be driven here: it is as long and deep as the end it takes, glued and screwed; {stair.Units.Print(practice.NewelHousing)} deep in newels", Published.SlantedEnds, across, on, bottom, top),
+                CutKind.Mortice when stair.Kit.Find(cut.Joint[..cut.Joint.IndexOf('/', StringComparison.Ordinal)]).Kind == PartKind.Handrail =>
+                    How($"line in the mortice for {name} and cross it; {stair.Units.Print(cut.Depth)} deep", $"the rail's tenon and {stair.Units.Print(practice.Tenon.MorticeClearance)} clear at its end; in the middle of the rail, level, clear of its groove", "", across, on, bottom, top),
                 CutKind.Mortice => How($"line in the mortice for {name} and cross it; {stair.Units.Print(cut.Depth)} deep", $"the tenon's length and {stair.Units.Print(practice.Tenon.MorticeClearance)} clear at its end; bare-faced, so it stands to the side away from the steps", Published.Thirds, across, on, bottom, top),
                 CutKind.Haunch => How($"line in the haunch between the mortices, {stair.Units.Print(cut.Depth)} deep", "it holds the string between its two tenons from twisting", Published.Thirds, across, on, bottom, top),
-                CutKind.Bore => How($"mark the peg's centre and bore {stair.Units.Print(practice.Tenon.Peg)}, {stair.Units.Print(cut.Depth)} deep", $"through the tenon, whose hole is {stair.Units.Print(practice.Tenon.Draw)} nearer the shoulder", Published.DrawBore, new Measure(arris, box.Centre.X, "across", "across"), new Measure("the foot", box.Centre.Y, "up", "up")),
+                CutKind.Bore => How($"mark the peg's centre and bore {stair.Units.Print(box.Width)}, {stair.Units.Print(cut.Depth)} deep", $"through the tenon, whose hole is {stair.Units.Print(practice.Tenon.Draw)} nearer the shoulder", Published.DrawBore, new Measure(arris, box.Centre.X, "across", "across"), new Measure("the foot", box.Centre.Y, "up", "up")),
                 CutKind.Split => How($"hatch this face and half of those beside it: the half {cut.Note}", $"half the newel: {stair.Units.Print(practice.Newel)} / 2 = {stair.Units.Print(cut.Depth)}", "", top),
                 _ => How($"line in the notch {cut.Note}, {stair.Units.Print(cut.Depth)} deep, and hatch the waste", $"half the newel less riser and packing: {stair.Units.Print(practice.Newel)} / 2 − {stair.Units.Print(practice.Riser)} − {stair.Units.Print(practice.Packing)} = {stair.Units.Print(cut.Depth)}", "", top),
             };
@@ -75,7 +77,7 @@ internal static class NewelStages
         return draft.Done();
 
         string Common(Cut cut) => cut.Kind == CutKind.Bore
-            ? $"from the left arris of the face named measure across, and from the foot up; bore {stair.Units.Print(practice.Tenon.Peg)}, {stair.Units.Print(cut.Depth)} deep"
+            ? $"from the left arris of the face named measure across, and from the foot up; bore {stair.Units.Print(cut.Shape.Bounds.Width)}, {stair.Units.Print(cut.Depth)} deep"
             : $"on the face named (S, E, N, W) measure across from its left arris, and up from the foot; line in the {Kind(cut)}, {stair.Units.Print(cut.Depth)} deep{(cut.Kind == CutKind.Mortice ? ", and cross it" : "")}";
     }
 

@@ -24,7 +24,7 @@ public sealed record EqualParts(ImmutableArray<Part> Parts)
                 runs.Add(i == j ? Parts[i].Mark : j == i + 1 ? $"{Parts[i].Mark}, {Parts[j].Mark}" : $"{Parts[i].Mark} to {Parts[j].Mark}");
                 i = j + 1;
             }
-            return string.Join(", ", runs);
+            return string.Join(", ", runs.Distinct());
         }
     }
 
@@ -45,7 +45,7 @@ public sealed record EqualParts(ImmutableArray<Part> Parts)
         && Near(a.Blank.Length, b.Blank.Length) && Near(a.Blank.Width, b.Blank.Width)
         && a.Faces.Length == b.Faces.Length && a.Cuts.Length == b.Cuts.Length
         && Enumerable.Range(0, a.Faces.Length).All(i => Near(a.Faces[i].Thickness, b.Faces[i].Thickness) && Same(a, a.Faces[i].Outline, b, b.Faces[i].Outline, i))
-        && a.Cuts.Zip(b.Cuts).All(c => c.First.Kind == c.Second.Kind && c.First.Face == c.Second.Face && Near(c.First.Depth, c.Second.Depth)
+        && a.Cuts.Zip(b.Cuts).All(c => c.First.Kind == c.Second.Kind && c.First.Face == c.Second.Face && Near(c.First.Depth, c.Second.Depth) && Near(c.First.Beneath, c.Second.Beneath)
             && Same(a, c.First.Shape, b, c.Second.Shape, c.First.Face));
 
     private static bool Same(Part a, Path2 p, Part b, Path2 q, int face)

@@ -44,6 +44,15 @@ public static class PartsList
             PartKind.Riser => "risers",
             PartKind.TaperedRiser => "risers, bevelled ends",
             PartKind.NosingPiece => "nosing pieces",
+            PartKind.Baluster => "balusters",
+            PartKind.Fillet => "fillets between balusters",
+            PartKind.NewelCap => "newel caps",
+            PartKind.Bracket => "brackets of wall rails",
+            PartKind.Wedge when group.First.Mark[0] == 'T' => "wedges of treads",
+            PartKind.Wedge => "wedges of risers",
+            PartKind.CarriageBracket => "brackets of carriages",
+            PartKind.GlueBlock => "glue blocks",
+            PartKind.Peg => "pegs",
             _ => group.First.Name,
         };
 
@@ -74,10 +83,30 @@ public static class PartsList
                 var layers = BlockLayers.Of(stair.Job.BottomStep, part);
                 yield return $"built up of {Number.Print(layers.Count, 0)} layers of {stair.Units.Print(layers.Thickness)}, grain crossing";
                 break;
+            case PartKind.Handrail or PartKind.Carriage or PartKind.WallRail or PartKind.BaseRail or PartKind.Baluster or PartKind.WallNewel or PartKind.NewelCap:
+                foreach (var remark in RailRemarks.Of(stair, part)) yield return remark;
+                break;
+            case PartKind.Wedge:
+                yield return $"tapers to {stair.Units.Print(Thin(part))}";
+                break;
+            case PartKind.GlueBlock:
+                yield return "a square ripped corner to corner";
+                break;
+            case PartKind.Peg:
+                yield return $"round, {stair.Units.Print(part.Blank.Width)} across, {stair.Units.Print(part.Blank.Thickness)} long";
+                break;
             case PartKind.Wedges:
                 yield return $"fill a slot of {stair.Units.Print(stair.Job.BottomStep.Wedges)}";
                 break;
         }
         if (part is { Step: 1, Kind: PartKind.Riser or PartKind.TaperedRiser or PartKind.BentRiser or PartKind.Block }) yield return "stands on the floor";
+    }
+
+    /// <summary>The thin end of a wedge: the shorter of its two square ends.</summary>
+    private static double Thin(Part wedge)
+    {
+        var outline = wedge.FaceSide.Outline;
+        var along = wedge.Blank.Grain;
+        return Enumerable.Range(0, outline.EdgeCount).Select(outline.Edge).Where(e => Math.Abs((e.To - e.From).Unit.Dot(along)) < 1e-6).Select(e => e.From.DistanceTo(e.To)).DefaultIfEmpty(0).Min();
     }
 }

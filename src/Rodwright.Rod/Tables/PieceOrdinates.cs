@@ -95,6 +95,9 @@ internal static class PieceOrdinates
             CutKind.TenonCheek => $"cheek to {male}",
             CutKind.CornerHousing => $"housing of {male}",
             CutKind.RoundedEdge => "nosing",
+            CutKind.Cheek => $"cheek to {male}",
+            CutKind.Groove => "groove",
+            CutKind.Recess => $"recess for {male}",
             _ => throw new System.Diagnostics.UnreachableException(),
         };
     }

@@ -35,6 +35,15 @@ public sealed record Job
     /// <summary>How the bottom step ends at an open side.</summary>
     public BottomStep BottomStep { get; init; } = new();
 
+    /// <summary>The balustrade of open sides; null where none is made.</summary>
+    public Balustrade? Balustrade { get; init; }
+
+    /// <summary>Wedges, glue blocks and pegs as pieces; null where they are not listed.</summary>
+    public SmallParts? SmallParts { get; init; }
+
+    /// <summary>Carriages under wide flights; null where none are made.</summary>
+    public Carriage? Carriage { get; init; }
+
     /// <summary>1 for a stair; less for a teaching model: regulation limits are multiplied by it, timber is not.</summary>
     public double ModelScale { get; init; } = 1;
 

@@ -293,4 +293,37 @@ public static class JobCodes
 
     /// <summary>A newel at an end of the stair that is not known.</summary>
     public const string EndNewel = "RW1142";
+
+    /// <summary>A shape of newel caps that is not known.</summary>
+    public const string CapShape = "RW1143";
+
+    /// <summary>A way of the upper landing's balustrade that is not known.</summary>
+    public const string LandingWay = "RW1144";
+
+    /// <summary>A word for where wall rails are wanted that is not known.</summary>
+    public const string WallRail = "RW1145";
+
+    /// <summary>A joint at the corner of the wall strings that is not known.</summary>
+    public const string CornerJoint = "RW1146";
+
+    /// <summary>A tongue as thick as its string.</summary>
+    public const string CornerTongue = "RW1079";
+
+    /// <summary>Balusters wider than the rail or base rail they stand in.</summary>
+    public const string BalusterWide = "RW1073";
+
+    /// <summary>Grooves for the balusters that leave too little of a rail.</summary>
+    public const string GrooveDeep = "RW1074";
+
+    /// <summary>A rail's tenon as thick as the rail.</summary>
+    public const string RailTenonThick = "RW1075";
+
+    /// <summary>A rail's mortice past the middle of the newel.</summary>
+    public const string RailMortice = "RW1076";
+
+    /// <summary>A rail's peg too near its shoulder or the tenon's end.</summary>
+    public const string RailPeg = "RW1077";
+
+    /// <summary>A recess through a newel's cap.</summary>
+    public const string CapRecess = "RW1078";
 }

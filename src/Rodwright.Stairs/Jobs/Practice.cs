@@ -48,6 +48,15 @@ public sealed record Practice
     /// <summary>How far the upper wall string is let into the lower one at the corner; default 12.</summary>
     public double Corner { get; init; } = 12;
 
+    /// <summary>How the upper wall string meets the lower one at the corner; default housed.</summary>
+    public CornerJoint CornerJoint { get; init; } = CornerJoint.Housed;
+
+    /// <summary>Thickness of the tongue of a tongued corner; null takes a third of the wall string.</summary>
+    public double? CornerTongue { get; init; }
+
+    /// <summary>Thickness of the tongue at the corner, mm.</summary>
+    public double Tongue => CornerTongue ?? WallString.Thickness / 3;
+
     /// <summary>Tangent length of the easings; default 150, 0 for none.</summary>
     public double Easing { get; init; } = 150;
 

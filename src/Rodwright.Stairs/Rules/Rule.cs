@@ -28,6 +28,9 @@ public abstract class Rule
     /// <summary>What it is counted in.</summary>
     public RuleUnit Unit { get; }
 
+    /// <summary>Whether a shop's own table may ask for it without a limit: what is not measured, or was not when such tables were first written.</summary>
+    internal virtual bool MayBeUnlimited => false;
+
     /// <summary>The measurements; none where the stair has no such thing, and then <see cref="Nothing"/> says why.</summary>
     public abstract IEnumerable<Measurement> Measure(StairPlan plan);
 

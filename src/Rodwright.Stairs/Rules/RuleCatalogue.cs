@@ -14,14 +14,15 @@ public static class RuleCatalogue
         NosingRule.Instance, RisersPerFlightRule.Instance, FlightRiseRule.Instance, StraightRunRule.Instance, ClearWidthRule.Instance, LandingRule.Instance,
         HeadroomRule.Instance, HeadroomMiddleRule.Instance, HeadroomSideRule.Instance,
         FirstRiseRule.Instance, TaperedPerQuarterRule.Instance, WalkingBendRule.Instance, TaperReachRule.Instance,
+        HandrailHeightRule.Instance, HandrailSidesRule.Instance, OuterHandrailRule.Instance, GuardingHeightRule.Instance, LandingGuardingRule.Instance, GuardingGapRule.Instance, LandingGapRule.Instance,
     ];
 
     /// <summary>What regulations ask for and this version does not measure.</summary>
     public static ImmutableArray<Rule> Unmeasured { get; } =
     [
-        Unmeasureds.Handrail, Unmeasureds.Guarding, Unmeasureds.EndLandings, Unmeasureds.Doors, Unmeasureds.EscapeWidth,
+        Unmeasureds.EndLandings, Unmeasureds.Doors, Unmeasureds.EscapeWidth,
         Unmeasureds.Lighting, Unmeasureds.NosingEdge, Unmeasureds.LevelTreads, Unmeasureds.External, Unmeasureds.CategoryGoing, Unmeasureds.Winders,
-        Unmeasureds.OuterHandrail, Unmeasureds.Fixings, Unmeasureds.ControlSums, Unmeasureds.FlightWidth,
+        Unmeasureds.Fixings, Unmeasureds.ControlSums, Unmeasureds.FlightWidth,
     ];
 
     /// <summary>The rule with an id; null when there is none.</summary>

@@ -10,6 +10,9 @@ public sealed class UnmeasuredRule : Rule
     internal UnmeasuredRule(string id, string title, string reason) : base(id, "RW3090", title, RuleUnit.Millimetres) => Nothing = reason;
 
     /// <inheritdoc/>
+    internal override bool MayBeUnlimited => true;
+
+    /// <inheritdoc/>
     public override string Nothing { get; }
 
     /// <inheritdoc/>

@@ -3,10 +3,6 @@ namespace Rodwright.Stairs.Rules;
 /// <summary>The rules this version does not measure, each with the reason a report gives.</summary>
 internal static class Unmeasureds
 {
-    public static Rule Handrail { get; } = new UnmeasuredRule("handrail", "handrails", "handrails are not set out yet: check sides and height by hand");
-
-    public static Rule Guarding { get; } = new UnmeasuredRule("guarding", "guarding and its openings", "the balustrade is not set out yet: check height and gaps by hand");
-
     public static Rule EndLandings { get; } = new UnmeasuredRule("end-landings", "landings at top and bottom", "the floors at top and bottom are not in the job: check them in the house");
 
     public static Rule Doors { get; } = new UnmeasuredRule("doors", "doors at landings", "doors are not in the job: check their swing in the house");
@@ -22,8 +18,6 @@ internal static class Unmeasureds
     public static Rule External { get; } = new UnmeasuredRule("external", "external stairs of a dwelling", "the job is an internal stair");
 
     public static Rule CategoryGoing { get; } = new UnmeasuredRule("category-going", "longest going at the outer measuring point", "the table of private stairs states no longest going");
-
-    public static Rule OuterHandrail { get; } = new UnmeasuredRule("outer-handrail", "handrail on the outside of tapered steps", "handrails are not set out yet: where there are tapered steps, put one on their outer side");
 
     public static Rule Fixings { get; } = new UnmeasuredRule("fixings", "fixing of strings and newels", "fixings are the fitter's: check centres, screws and glue by hand");
 

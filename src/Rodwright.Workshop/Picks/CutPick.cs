@@ -20,6 +20,7 @@ internal static class CutPick
     {
         _ when cut.Kind == CutKind.RoundedEdge => [],
         PartKind.Newel => NewelCutFacts.Of(bench, part, cut),
+        _ when part.Kind.IsFitted() => PieceFacts.Places(bench, cut),
         _ => StringCutFacts.Of(bench, part, cut),
     };
 
@@ -47,8 +48,12 @@ internal static class CutPick
                     foreach (var fact in TenonFacts.Of(bench, board, tenon)) yield return fact;
                 break;
             case CutKind.Bore:
-                yield return bench.Mm("across", cut.Shape.Bounds.Width, Why.Field("practice.tenon.peg"), "practice.tenon.peg");
+                var peg = cut.Joint.Contains("rail", StringComparison.Ordinal) ? "balustrade.tenon.peg" : "practice.tenon.peg";
+                yield return bench.Mm("across", cut.Shape.Bounds.Width, Why.Field(peg), peg);
                 yield return bench.Mm("depth", cut.Depth, Why.Rule(newel ? "through the tenon and a little beyond, but short of the housings on the far side" : "right through the tenon"));
+                break;
+            case CutKind.Cheek or CutKind.Groove or CutKind.Recess:
+                foreach (var fact in PieceFacts.Sunk(bench, cut)) yield return fact;
                 break;
             case CutKind.Split:
                 yield return bench.Mm("depth", cut.Depth, Why.Rule("half the newel, whose back stands against the wall"), "practice.newel", Working.Of(practice.Newel) / 2);

@@ -16,6 +16,9 @@ public static class CutWords
         CutKind.Bore => "peg hole",
         CutKind.Notch => "notch",
         CutKind.Split => "half split off",
+        CutKind.Cheek => "cheek of a tenon",
+        CutKind.Groove => "groove",
+        CutKind.Recess => "recess",
         _ => "rounded edge",
     };
 
@@ -26,6 +29,9 @@ public static class CutWords
         CutKind.Haunch => "haunches",
         CutKind.Notch => "notches",
         CutKind.Split => "halves split off",
+        CutKind.Cheek => "cheeks of tenons",
+        CutKind.Groove => "grooves",
+        CutKind.Recess => "recesses",
         CutKind.TenonCheek => "tenoned ends",
         _ => "rounded edges",
     };
@@ -42,6 +48,8 @@ public static class CutWords
             CutKind.Notch => $"notch {cut.Note}",
             CutKind.Split => $"half {cut.Note}",
             CutKind.TenonCheek => $"tenons into {The(other)}",
+            CutKind.Cheek => $"tenon into {The(other)}, {(cut.Beneath == 0 ? "front" : "back")} cheek",
+            CutKind.Groove => $"groove of {The(part)}",
             _ => $"{half}{One(cut.Kind)} {(cut.Kind == CutKind.Housing ? "of" : "for")} {The(other)}",
         };
     }

@@ -9,7 +9,7 @@ namespace Rodwright.Workshop.Picks;
 public static class Picks
 {
     private static readonly ImmutableArray<Func<PickBench, string, Pick?>> Kinds =
-        [WholePick.Of, RiserPick.Of, StringPick.Of, NewelPick.Of, TreadPick.Of, NosingPick.Of, BottomStepPick.Of, GoingPick.Of, CutPick.Of, LinePick.Of, PlacePick.Of, WidthPick.Of];
+        [WholePick.Of, RiserPick.Of, StringPick.Of, NewelPick.Of, TreadPick.Of, NosingPick.Of, BottomStepPick.Of, GoingPick.Of, CutPick.Of, LinePick.Of, PlacePick.Of, WidthPick.Of, PiecePick.Of];
 
     /// <summary>The thing with an id; null when the stair has none such.</summary>
     /// <param name="stair">The stair.</param>

@@ -25,7 +25,7 @@ internal static class Relations
     /// <summary>A string or newel: the strings and newels it is framed to, and the cuts made for it in them.</summary>
     public static IEnumerable<string> Framed(PickBench bench, string part) =>
     [
-        .. bench.JointsOf(part).Where(j => j.Kind is JointKind.Tenon or JointKind.Corner).Select(j => j.Male == part ? j.Female : j.Male),
+        .. bench.JointsOf(part).Where(j => j.Kind is JointKind.Tenon or JointKind.Corner or JointKind.RailTenon).Select(j => j.Male == part ? j.Female : j.Male),
         .. CutsFor(bench, part),
     ];
 

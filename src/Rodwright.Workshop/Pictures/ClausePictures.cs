@@ -39,6 +39,13 @@ public static class ClausePictures
         [TaperedPerQuarterRule.Instance.Id] = TaperedRunPictures.Count,
         [WalkingBendRule.Instance.Id] = TaperedRunPictures.Bend,
         [TaperReachRule.Instance.Id] = TaperedRunPictures.Reach,
+        [HandrailHeightRule.Instance.Id] = RailPictures.Height,
+        [GuardingHeightRule.Instance.Id] = RailPictures.Height,
+        [LandingGuardingRule.Instance.Id] = RailPictures.Landing,
+        [GuardingGapRule.Instance.Id] = RailPictures.Gap,
+        [LandingGapRule.Instance.Id] = RailPictures.Gap,
+        [HandrailSidesRule.Instance.Id] = RailPictures.Sides,
+        [OuterHandrailRule.Instance.Id] = RailPictures.Outer,
     }.ToFrozenDictionary();
 
     /// <summary>

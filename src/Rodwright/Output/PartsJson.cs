@@ -142,6 +142,7 @@ internal static class PartsJson
         CutKind.CornerHousing => "corner housing",
         CutKind.TenonCheek => "tenon cheek",
         CutKind.RoundedEdge => "rounded edge",
+        CutKind.Cheek => "tenon cheek",
         _ => kind.ToString().ToLowerInvariant(),
     };
 }

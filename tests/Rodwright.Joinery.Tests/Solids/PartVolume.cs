@@ -13,6 +13,10 @@ internal static class PartVolume
     {
         PartKind.Newel => Newel(part),
         PartKind.Riser or PartKind.TaperedRiser => part.Faces[1].Outline.Area * part.Faces[1].Thickness,
+        PartKind.NewelCap when part.Faces.Length == 2 => Pyramid(part),
+        // All arcs: what its chords, at most 0.005 from them, hold.
+        PartKind.Peg => ConvexClip.Area(part.FaceSide.Outline.Flattened()) * part.FaceSide.Thickness,
+        PartKind.WallNewel => WallNewel(part),
         _ when part.Cuts.Any(c => c is { Kind: CutKind.RoundedEdge, Shape.EdgeCount: > 1 }) => RoundedRound(part),
         _ when part.Cuts.Any(c => c.Kind == CutKind.RoundedEdge) => Rounded(part),
         _ => ByDepth(part),
@@ -22,15 +26,31 @@ internal static class PartVolume
     private static double ByDepth(Part part)
     {
         var face = part.FaceSide;
-        var depths = part.Cuts.Select(c => Math.Min(c.Depth, face.Thickness)).Append(0).Append(face.Thickness).Distinct().Order().ToList();
+        var depths = part.Cuts.Select(c => Math.Min(c.Depth, face.Thickness)).Concat(part.Cuts.Select(c => c.Beneath)).Append(0).Append(face.Thickness).Distinct().Order().ToList();
         var volume = 0.0;
         for (var i = 0; i + 1 < depths.Count; i++)
         {
-            var cuts = part.Cuts.Where(c => c.Depth > depths[i] + 1e-9).Select(c => c.Shape).ToList();
+            var cuts = part.Cuts.Where(c => c.Depth > depths[i] + 1e-9 && c.Beneath < depths[i] + 1e-9).Select(c => c.Shape).ToList();
             var taken = cuts.Count == 0 ? 0 : Area(cuts);
             volume += (depths[i + 1] - depths[i]) * (Area([.. cuts, face.Outline]) - taken);
         }
         return volume;
+    }
+
+    /// <summary>A cap: its square edge, the pyramid on it a third of its base by its rise, less the recess; over half a newel half of both.</summary>
+    private static double Pyramid(Part part)
+    {
+        var (front, recess) = (part.FaceSide.Outline.Bounds, part.Cuts.Single());
+        var edge = part.FaceSide.Outline.Vertices.Where(v => Math.Abs(v.At.X - front.MaxX) < 1e-9).Max(v => v.At.Y);
+        var plan = front.Width * part.FaceSide.Thickness;
+        return plan * edge + plan * (front.Height - edge) / 3 - recess.Shape.Area * (recess.Depth - recess.Beneath);
+    }
+
+    /// <summary>A half newel on a wall: its box, less mortice and bore; the bore passes right through the mortice.</summary>
+    private static double WallNewel(Part part)
+    {
+        var (mortice, bore) = (part.Cuts.Single(c => c.Kind == CutKind.Mortice), part.Cuts.Single(c => c.Kind == CutKind.Bore));
+        return part.FaceSide.Outline.Area * part.FaceSide.Thickness - mortice.Shape.Area * mortice.Depth - bore.Shape.Area * (bore.Depth - mortice.Shape.Bounds.Width);
     }
 
     private static double Area(IReadOnlyList<Path2> paths) => Region.Union(paths).Sum(p => p.Area);

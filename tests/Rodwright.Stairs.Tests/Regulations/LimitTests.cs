@@ -101,6 +101,13 @@ public sealed class LimitTests
             HeadroomRule => flight with { Job = Under(Storey.Lower, 2600 + value, 0) },
             HeadroomMiddleRule => flight with { Job = Under(Storey.Upper, value - 415.5 * Angle.FromDegrees(5).Tangent, 5) },
             HeadroomSideRule => flight with { Job = Under(Storey.Upper, value - 32 * Angle.FromDegrees(5).Tangent, 5) },
+            HandrailHeightRule or GuardingHeightRule => Guarded(new()) is var plan ? plan with { Job = plan.Job with { Practice = new() { RailHeight = value } } } : null!,
+            HandrailSidesRule => Sided((int)value),
+            OuterHandrailRule => turned with { Job = turned.Job with { Balustrade = new() { WallRail = new() { Wanted = value >= 1 ? WallRailWanted.Always : WallRailWanted.Never } } } },
+            LandingGuardingRule => Guarded(new() { UpperLanding = new() { Length = 1000 }, LandingHeight = value }),
+            // 15 balusters share 12 goings of 225 less a newel of 90; 5 of 41 a landing as long as that takes.
+            GuardingGapRule => Guarded(new() { Gap = value + 1e-4, Baluster = (2610 - 16 * value) / 15 }),
+            LandingGapRule => Guarded(new() { Gap = value + 1e-4, UpperLanding = new() { Length = 90 + 5 * 41 + 6 * value } }),
             _ => throw new ArgumentOutOfRangeException(nameof(rule), rule.Id, "say how to make a stair for this rule"),
         };
 
@@ -108,6 +115,15 @@ public sealed class LimitTests
         {
             Survey = flight.Job.Survey with { Ceilings = [new() { Storey = storey, First = new() { Height = Readings.Of(height) }, Second = new() { Out = 1000 }, Pitch = pitch }] },
         };
+
+        StairPlan Guarded(Balustrade balustrade) => flight with { Job = flight.Job with { Balustrade = balustrade } };
+
+        // Wider than 1 m, so that both sides may be asked for.
+        StairPlan Sided(int sides) => (Bench.Flight(2600, 13, 225) with
+        {
+            Width = 1200, Sides = sides == 0 ? new(SideKind.Wall, SideKind.Wall) : Sides.For(Hand.Left),
+            Balustrade = new() { WallRail = new() { Wanted = sides >= 2 ? WallRailWanted.Always : WallRailWanted.Never } },
+        }).Plan(table.Id);
 
         Job Height(double height) => flight.Job with { Survey = new() { FloorToFloor = [height] } };
     }

@@ -3,6 +3,7 @@ using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Jobs.Fields;
 using Rodwright.Stairs.Regulations;
 using Rodwright.Stairs.Regulations.Own;
+using Rodwright.Stairs.Shops;
 using Xunit;
 
 namespace Rodwright.Tests.Architecture;
@@ -11,6 +12,8 @@ namespace Rodwright.Tests.Architecture;
 public class GuideTests
 {
     private static string Guide => File.ReadAllText(Path.Combine(House.Root, "docs", "guide", "job-file.md"));
+
+    private static string ShopGuide => File.ReadAllText(Path.Combine(House.Root, "docs", "guide", "shop-file.md"));
 
     private static string OwnGuide => File.ReadAllText(Path.Combine(House.Root, "docs", "guide", "regulation-file.md"));
 
@@ -26,6 +29,20 @@ public class GuideTests
     {
         var table = string.Join("\n", OwnFields.Descriptions.Select(Row));
         Assert.True(OwnGuide.Contains(table, StringComparison.Ordinal), "docs/guide/regulation-file.md should hold this table:\n\n" + table);
+    }
+
+    [Fact]
+    public void The_guide_to_the_shop_file_lists_every_field_as_it_is()
+    {
+        var table = string.Join("\n", ShopFields.Descriptions.Select(Row));
+        Assert.True(ShopGuide.Contains(table, StringComparison.Ordinal), "docs/guide/shop-file.md should hold this table:\n\n" + table);
+    }
+
+    [Fact]
+    public void The_example_in_the_guide_to_the_shop_file_reads_as_a_shop()
+    {
+        var start = ShopGuide.IndexOf("```json\n", StringComparison.Ordinal) + 8;
+        Assert.Empty(ShopFile.Read(ShopGuide[start..ShopGuide.IndexOf("```", start, StringComparison.Ordinal)]).Findings);
     }
 
     [Fact]

@@ -11,8 +11,9 @@ internal static class House
     public static ImmutableSortedDictionary<string, ImmutableArray<string>> MayKnow { get; } = new Dictionary<string, ImmutableArray<string>>
     {
         ["Rodwright.Geometry"] = [],
+        ["Rodwright.Cutting"] = [],
         ["Rodwright.Stairs"] = ["Rodwright.Geometry"],
-        ["Rodwright.Joinery"] = ["Rodwright.Stairs", "Rodwright.Geometry"],
+        ["Rodwright.Joinery"] = ["Rodwright.Cutting", "Rodwright.Stairs", "Rodwright.Geometry"],
         ["Rodwright.Drawings"] = ["Rodwright.Geometry"],
         ["Rodwright.Rod"] = ["Rodwright.Joinery", "Rodwright.Stairs", "Rodwright.Drawings", "Rodwright.Geometry"],
         ["Rodwright.Pages"] = ["Rodwright.Workshop", "Rodwright.Rod", "Rodwright.Joinery", "Rodwright.Stairs", "Rodwright.Drawings", "Rodwright.Geometry"],

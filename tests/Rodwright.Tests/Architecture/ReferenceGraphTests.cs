@@ -13,6 +13,7 @@ public class ReferenceGraphTests
         { "NetTopologySuite", ["Rodwright.Geometry"] },
         { "MathNet.Numerics", ["Rodwright.Geometry"] },
         { "PdfSharp", ["Rodwright.Drawings"] },
+        { "QRCoder", ["Rodwright.Drawings"] },
         { "SharpGLTF", ["Rodwright.Drawings"] },
         { "Microsoft.EntityFrameworkCore", ["Rodwright.Store", "Rodwright.Store.Postgres", "Rodwright.Store.Sqlite"] },
         { "Microsoft.Data.Sqlite", ["Rodwright.Store.Sqlite"] },

@@ -10,6 +10,7 @@ internal static class StringChecks
     [
         new(JobCodes.Housing, "practice.housing", ["practice.housing", "practice.wallString.thickness", "practice.newelString.thickness", "sides"], Housing),
         new(JobCodes.Margin, "practice.margin", ["practice.margin", "practice.wallString.width", "practice.newelString.width", "sides"], Margin),
+        new(JobCodes.CornerTongue, "practice.cornerTongue", ["practice.cornerTongue", "practice.cornerJoint", "practice.wallString.thickness"], Tongue),
         new(JobCodes.Corner, "practice.corner", ["practice.corner", "practice.wallString.thickness", "layout"], Corner),
     ];
 
@@ -41,6 +42,10 @@ internal static class StringChecks
         }
         return null;
     }
+
+    private static Pinch? Tongue(Job job) => job.Practice.CornerJoint != CornerJoint.Tongued || job.Practice.Tongue + 2 < job.Practice.WallString.Thickness ? null : new(
+        $"a tongue {job.Units.With(job.Practice.Tongue)} thick leaves no shoulders on a wall string {job.Units.With(job.Practice.WallString.Thickness)} thick", "a third of the string is usual",
+        Remedied.Size(job.Units, "practice.cornerTongue", "a tongue of", 12, 10, 8, 6, 4));
 
     private static Pinch? Corner(Job job) => job.Layout.Turn is null || job.Practice.Corner < job.Practice.WallString.Thickness ? null : new(
         $"the corner housing, {job.Units.With(job.Practice.Corner)} deep, comes through the wall string, {job.Units.With(job.Practice.WallString.Thickness)} thick",

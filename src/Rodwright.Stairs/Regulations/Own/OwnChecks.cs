@@ -23,7 +23,7 @@ internal static class OwnChecks
                 reading.Contradict(OwnCodes.Twice, at + ".clause", $"\"{JsonWords.Shown(clause.Clause)}\" stands twice for the rule {clause.Rule}", "give each a number of its own, or take one out");
             if (reading.IsSound(at + ".rule") && clause.Measured is { } rule) Limit(reading, clause, rule, at);
             if (reading.IsSound(at + ".replaces", at + ".rule", "basedOn") && clause.Replaces.Length > 0) Replaces(reading, clause, given, at);
-            if (reading.IsSound(at + ".evidence", at + ".weight") && (clause.Evidence, clause.Weight) == ("memory", "limit") && clause.Measured is not UnmeasuredRule)
+            if (reading.IsSound(at + ".evidence", at + ".weight") && (clause.Evidence, clause.Weight) == ("memory", "limit") && clause.Measured is not { MayBeUnlimited: true })
                 reading.Contradict(OwnCodes.MemoryFails, at + ".weight", "a number from memory is to be a limit; a number that was not checked against the document fails no stair", "make the weight advice, or look the number up and mark it text-seen");
         }
     }
@@ -60,7 +60,7 @@ internal static class OwnChecks
         if (!reading.IsSound(at + ".least", at + ".most", at + ".atLeast", at + ".straightGoings", at + ".pairs")) return;
         var numbers = clause.Least is not null || clause.Most is not null;
         var ways = new[] { numbers, clause.AtLeast.Length > 0, clause.StraightGoings is not null, !clause.Pairs.IsEmpty }.Count(w => w);
-        if (ways == 0 && rule is not UnmeasuredRule)
+        if (ways == 0 && !rule.MayBeUnlimited)
             reading.Contradict(OwnCodes.NoLimit, at, $"the clause for {rule.Title} says no limit", "give least, most or both; or atLeast, straightGoings or pairs");
         if (ways > 1)
             reading.Contradict(OwnCodes.TwoLimits, at, $"the limit of {rule.Title} is said in {Number.Print(ways)} ways; one is taken", "keep the numbers, or atLeast, or straightGoings, or pairs; two clauses may stand side by side");

@@ -39,8 +39,10 @@ internal static class AustraliaNcc2022
             new("11.2.5", LandingRule.Instance, Limit.AtLeast(750), Memory, "landing at least 750 long", Weight.Advice),
             new("10.x", HeadroomRule.Instance, Limit.AtLeast(2000), Memory, "2000", Weight.Advice),
             NotChecked("11.2.5", Unmeasureds.EndLandings, Memory, "750 long"),
-            NotChecked("11.3.5", Unmeasureds.Handrail, Limit.AtLeast(865), Memory, "at least 865"),
-            NotChecked("11.3", Unmeasureds.Guarding, Limit.AtLeast(865), Memory, "flight 865, landing 1000; no 125 sphere through, which was read in an earlier edition"),
+            new("11.3.5", HandrailHeightRule.Instance, Limit.AtLeast(865), Memory, "at least 865", Weight.Advice),
+            new("11.3", GuardingHeightRule.Instance, Limit.AtLeast(865), Memory, "flight 865, landing 1000; no 125 sphere through, which was read in an earlier edition", Weight.Advice),
+            new("11.3", LandingGuardingRule.Instance, Limit.AtLeast(1000), Memory, "landing 1000", Weight.Advice),
+            new("11.3", GuardingGapRule.Instance, Limit.AtMost(125), Memory, "no 125 sphere passes, which was read in an earlier edition", Weight.Advice),
         ],
     };
 }

@@ -34,9 +34,9 @@ internal static class Bs5395
             new("winders", NarrowTreadWidthRule.Instance, Limit.None, Memory, "clause not read", Weight.Advice),
             NotChecked("winders", Unmeasureds.Winders, Memory, "clause not read"),
             new("headroom", HeadroomRule.Instance, Limit.None, Memory, "clause not read", Weight.Advice),
-            NotChecked("Table 1", Unmeasureds.Handrail, Limit.Between(900, 1000), TextSeen, "handrail 900 to 1000 high"),
+            new("Table 1", HandrailHeightRule.Instance, Limit.Between(900, 1000), TextSeen, "handrail 900 to 1000 high", Weight.Advice),
             NotChecked("landings", Unmeasureds.EndLandings, Memory, "clause not read"),
-            NotChecked("guarding", Unmeasureds.Guarding, Memory, "clause not read"),
+            new("guarding", GuardingHeightRule.Instance, Limit.None, Memory, "clause not read", Weight.Advice),
         ],
     };
 }

@@ -27,8 +27,8 @@ internal static class Bs5395Others
             new("Table 1", RiseRule.Instance, Limit.Between(150, 180), TextSeen, "normal-use stair: rise 150 to 180", Weight.Advice),
             new("Table 1", GoingRule.Instance, Limit.Between(300, 450), TextSeen, "normal-use stair: going 300 to 450", Weight.Advice),
             new("Table 1", ClearWidthRule.Instance, Limit.AtLeast(1000), TextSeen, "clear width 1000, between handrails, which are not set out yet", Weight.Advice),
-            .. Bs5395.Table.Clauses.Where(c => c.Rule != RiseRule.Instance && c.Rule != GoingRule.Instance && c.Rule != ClearWidthRule.Instance && c.Rule != Unmeasureds.Handrail),
-            NotChecked("Table 1", Unmeasureds.Handrail, Memory, "row not read"),
+            .. Bs5395.Table.Clauses.Where(c => c.Rule != RiseRule.Instance && c.Rule != GoingRule.Instance && c.Rule != ClearWidthRule.Instance && c.Rule != HandrailHeightRule.Instance),
+            new("Table 1", HandrailHeightRule.Instance, Limit.None, Memory, "row not read", Weight.Advice),
         ],
     };
 }

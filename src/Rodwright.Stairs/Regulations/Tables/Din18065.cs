@@ -68,8 +68,9 @@ internal static class Din18065
             NotChecked("control rules", Unmeasureds.ControlSums, Memory, "a + s = 460 for safety, a − s = 120 for comfort"),
             new("headroom", HeadroomRule.Instance, Limit.AtLeast(2000), Secondary, "2000; up to 250 at the edge may be lower", Weight.Limit),
             NotChecked("landings", Unmeasureds.EndLandings, Memory, "clause not read"),
-            NotChecked("handrails", Unmeasureds.Handrail, Memory, "clause not read"),
-            NotChecked("guarding", Unmeasureds.Guarding, Limit.AtLeast(900), Secondary, "900 up to a drop of 12 m; gaps between bars at most 120"),
+            new("handrails", HandrailHeightRule.Instance, Limit.None, Memory, "clause not read", Weight.Advice),
+            new("guarding", GuardingHeightRule.Instance, Limit.AtLeast(900), Secondary, "900 up to a drop of 12 m; gaps between bars at most 120", Weight.Limit),
+            new("guarding", GuardingGapRule.Instance, Limit.AtMost(120), Secondary, "gaps between bars at most 120", Weight.Limit),
         ],
     };
 

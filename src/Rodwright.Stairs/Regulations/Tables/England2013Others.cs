@@ -50,8 +50,13 @@ internal static class England2013Others
             NotChecked("1.14-1.17", Unmeasureds.EscapeWidth, Secondary, "Approved Documents B and M ask for widths"),
             NotChecked("1.20-1.21", Unmeasureds.EndLandings, Secondary, "a level landing at top and bottom, as wide and long as the flight is wide"),
             NotChecked("1.22-1.24", Unmeasureds.Doors, TextSeen, "clear landings where doors open"),
-            NotChecked("1.34-1.36", Unmeasureds.Handrail, Limit.Between(900, 1000), Secondary, "one side below 1 m wide, both from 1 m; 900 to 1000 high"),
-            NotChecked("1.39-1.40, Diagram 3.1", Unmeasureds.Guarding, TextSeen, "wherever there are two or more risers; heights by the diagram"),
+            new("1.34-1.36", HandrailHeightRule.Instance, Limit.Between(900, 1000), Secondary, "one side below 1 m wide, both from 1 m; 900 to 1000 high", Weight.Limit),
+            new("1.34-1.36", HandrailSidesRule.Instance, Limit.AtLeast(1), Secondary, "a handrail on one side at least", Weight.Limit),
+            new("1.34-1.36", HandrailSidesRule.Instance, Limit.AtLeast(2), Secondary, "both sides from 1 m wide", Weight.Limit)
+            {
+                Except = plan => plan.ClearWidth < 1000 * plan.Job.ModelScale ? "narrower than 1 m: a handrail on one side is enough" : null,
+            },
+            new("1.39-1.40, Diagram 3.1", GuardingHeightRule.Instance, Limit.None, TextSeen, "wherever there are two or more risers; heights by the diagram", Weight.Limit),
         ],
     };
 }

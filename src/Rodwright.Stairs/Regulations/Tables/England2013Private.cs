@@ -57,8 +57,15 @@ internal static class England2013Private
             NotChecked("1.14-1.17", Unmeasureds.EscapeWidth, Secondary, "no least width here; Approved Documents B and M may ask for one"),
             NotChecked("1.20-1.21", Unmeasureds.EndLandings, Secondary, "a level landing at top and bottom, as wide and long as the flight is wide"),
             NotChecked("1.22-1.24", Unmeasureds.Doors, TextSeen, "400 clear at a door over a bottom landing"),
-            NotChecked("1.34-1.36", Unmeasureds.Handrail, Limit.Between(900, 1000), Secondary, "one side below 1 m wide, both from 1 m; 900 to 1000 high"),
-            NotChecked("1.39-1.41, Diagram 3.1", Unmeasureds.Guarding, Limit.AtLeast(900), Secondary, "where the drop is more than 600; 900 high, no 100 sphere through"),
+            new("1.34-1.36", HandrailHeightRule.Instance, Limit.Between(900, 1000), Secondary, "one side below 1 m wide, both from 1 m; 900 to 1000 high", Weight.Limit),
+            new("1.34-1.36", HandrailSidesRule.Instance, Limit.AtLeast(1), Secondary, "a handrail on one side at least", Weight.Limit),
+            new("1.34-1.36", HandrailSidesRule.Instance, Limit.AtLeast(2), Secondary, "both sides from 1 m wide", Weight.Limit)
+            {
+                Except = plan => plan.ClearWidth < 1000 * plan.Job.ModelScale ? "narrower than 1 m: a handrail on one side is enough" : null,
+            },
+            new("1.39-1.41, Diagram 3.1", GuardingHeightRule.Instance, Limit.AtLeast(900), Secondary, "where the drop is more than 600; 900 high, no 100 sphere through", Weight.Limit),
+            new("1.39-1.41, Diagram 3.1", LandingGuardingRule.Instance, Limit.AtLeast(900), Secondary, "900 in a dwelling", Weight.Limit),
+            new("1.39-1.41", GuardingGapRule.Instance, Limit.AtMost(100), Secondary, "no 100 sphere passes", Weight.Limit),
         ],
     };
 }

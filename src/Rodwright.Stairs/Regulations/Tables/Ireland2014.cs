@@ -45,8 +45,15 @@ internal static class Ireland2014
             new("1.1", HeadroomRule.Instance, Limit.AtLeast(2000), Memory, "2000; a loft conversion 1900 at the centre of the stair, 1800 at its side", Weight.Advice),
             NotChecked("1.1", Unmeasureds.EndLandings, Secondary, "as wide as the flight; at the ground it may slope 1 in 60"),
             NotChecked("1.1", Unmeasureds.Doors, Secondary, "400 clear at a door over a landing"),
-            NotChecked("1.1", Unmeasureds.Handrail, Limit.Between(900, 1000), Secondary, "one side below 1 m wide, both from 1 m; not for the bottom two steps; on landings 900 to 1100"),
-            NotChecked("section 2", Unmeasureds.Guarding, Limit.AtLeast(900), Memory, "900 in a dwelling; no 100 sphere through"),
+            new("1.1", HandrailHeightRule.Instance, Limit.Between(900, 1000), Secondary, "one side below 1 m wide, both from 1 m; not for the bottom two steps; on landings 900 to 1100", Weight.Limit),
+            new("1.1", HandrailSidesRule.Instance, Limit.AtLeast(1), Secondary, "a handrail on one side at least", Weight.Limit),
+            new("1.1", HandrailSidesRule.Instance, Limit.AtLeast(2), Secondary, "both sides from 1 m wide", Weight.Limit)
+            {
+                Except = plan => plan.ClearWidth < 1000 * plan.Job.ModelScale ? "narrower than 1 m: a handrail on one side is enough" : null,
+            },
+            new("section 2", GuardingHeightRule.Instance, Limit.AtLeast(900), Memory, "900 in a dwelling; no 100 sphere through", Weight.Advice),
+            new("section 2", LandingGuardingRule.Instance, Limit.AtLeast(900), Memory, "900 in a dwelling", Weight.Advice),
+            new("section 2", GuardingGapRule.Instance, Limit.AtMost(100), Memory, "no 100 sphere passes", Weight.Advice),
         ],
     };
 }

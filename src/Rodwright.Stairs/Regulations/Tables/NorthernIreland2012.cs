@@ -37,11 +37,13 @@ internal static class NorthernIreland2012
             new("section 3", NarrowTreadWidthRule.Instance, Limit.None, Memory, "the other way of measuring a narrow end", Weight.Advice),
             new("section 3", NarrowStraightRule.Instance, Limit.None, Memory, "the other way of measuring a narrow end", Weight.Advice),
             NotChecked("section 3", Unmeasureds.FlightWidth, Secondary, "Northern Ireland sets widths"),
-            NotChecked("section 3", Unmeasureds.OuterHandrail, Secondary, "a handrail on the outside of every stair with tapered treads"),
+            new("section 3", OuterHandrailRule.Instance, Limit.AtLeast(1), Secondary, "a handrail on the outside of every stair with tapered treads", Weight.Limit),
             new("section 3", HeadroomRule.Instance, Limit.AtLeast(2000), Memory, "2000", Weight.Advice),
             NotChecked("section 3", Unmeasureds.EndLandings, Memory, "clause not read"),
-            NotChecked("section 3", Unmeasureds.Handrail, Limit.Between(900, 1000), Memory, "900 to 1000"),
-            NotChecked("section 5", Unmeasureds.Guarding, Limit.AtLeast(900), Memory, "900 in a dwelling; no 100 sphere through"),
+            new("section 3", HandrailHeightRule.Instance, Limit.Between(900, 1000), Memory, "900 to 1000", Weight.Advice),
+            new("section 5", GuardingHeightRule.Instance, Limit.AtLeast(900), Memory, "900 in a dwelling; no 100 sphere through", Weight.Advice),
+            new("section 5", LandingGuardingRule.Instance, Limit.AtLeast(900), Memory, "900 in a dwelling", Weight.Advice),
+            new("section 5", GuardingGapRule.Instance, Limit.AtMost(100), Memory, "no 100 sphere passes", Weight.Advice),
         ],
     };
 }

@@ -48,8 +48,15 @@ internal static class Scotland
             new("4.3", HeadroomRule.Instance, Limit.AtLeast(2000), Memory, "2000", Weight.Advice),
             NotChecked("S3.19", Unmeasureds.EndLandings, TextSeen, "a landing at top and bottom, 900 long in a dwelling"),
             NotChecked("S3.19c", Unmeasureds.Doors, TextSeen, "400 clear across the landing at a door"),
-            NotChecked("S3.20, 4.3.14", Unmeasureds.Handrail, TextSeen, "rise above 600: one side is enough on a private stair between storeys"),
-            NotChecked("4.4.2", Unmeasureds.Guarding, Limit.AtLeast(840), Memory, "flight 840, landing 900, no 100 sphere through"),
+            new("S3.20, 4.3.14", HandrailHeightRule.Instance, Limit.None, TextSeen, "rise above 600: one side is enough on a private stair between storeys; its height was not read there", Weight.Limit),
+            new("S3.20", HandrailSidesRule.Instance, Limit.AtLeast(1), TextSeen, "may have a handrail on only one side", Weight.Limit)
+            {
+                Except = plan => plan.Risers * plan.Rise <= 600 * plan.Job.ModelScale ? "it rises no more than 600" : null,
+            },
+            new("4.3.14", HandrailHeightRule.Instance, Limit.Between(840, 1000), Memory, "840 to 1000 above the pitch line", Weight.Advice),
+            new("4.4.2", GuardingHeightRule.Instance, Limit.AtLeast(840), Memory, "flight 840, landing 900, no 100 sphere through", Weight.Advice),
+            new("4.4.2", LandingGuardingRule.Instance, Limit.AtLeast(900), Memory, "landing 900", Weight.Advice),
+            new("4.4.2", GuardingGapRule.Instance, Limit.AtMost(100), Memory, "no 100 sphere passes", Weight.Advice),
         ],
     };
 }

@@ -26,8 +26,13 @@ internal static class ScotlandAnyOther
             NotChecked("4.3.3", Unmeasureds.FlightWidth, Memory, "clause for other stairs not read"),
             NotChecked("S3.2, diagram", Unmeasureds.CategoryGoing, TextSeen, "not more than maximum for stair category"),
             NotChecked("S3.19", Unmeasureds.EndLandings, TextSeen, "a landing at top and bottom, 1200 long"),
-            NotChecked("S3.20, 4.3.14", Unmeasureds.Handrail, Limit.Between(840, 1000), Memory, "rise above 600: both sides; 840 to 1000 high"),
-            NotChecked("4.4.2", Unmeasureds.Guarding, Limit.AtLeast(1100), Memory, "1100; no 100 sphere through"),
+            new("S3.20, 4.3.14", HandrailHeightRule.Instance, Limit.Between(840, 1000), Memory, "rise above 600: both sides; 840 to 1000 high", Weight.Advice),
+            new("S3.20", HandrailSidesRule.Instance, Limit.AtLeast(2), TextSeen, "rise above 600: both sides", Weight.Limit)
+            {
+                Except = plan => plan.Risers * plan.Rise <= 600 * plan.Job.ModelScale ? "it rises no more than 600" : null,
+            },
+            new("4.4.2", GuardingHeightRule.Instance, Limit.AtLeast(1100), Memory, "1100; no 100 sphere through", Weight.Advice),
+            new("4.4.2", GuardingGapRule.Instance, Limit.AtMost(100), Memory, "no 100 sphere passes", Weight.Advice),
         ],
     };
 

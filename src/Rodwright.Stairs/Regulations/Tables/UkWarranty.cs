@@ -38,12 +38,13 @@ internal static class UkWarranty
             new("LABC", NarrowTreadWidthRule.Instance, Limit.AtLeast(50), TextSeen, "Minimum tread width to a winder 50", Weight.Advice),
             new("NHBC 6.6", NarrowStraightRule.Instance, Limit.None, Memory, "the other way of measuring a narrow end", Weight.Advice),
             new("NHBC 6.6.6", HeadroomRule.Instance, Limit.AtLeast(2000), TextSeen, "2000 over the entire length and width", Weight.Advice),
-            NotChecked("NHBC TG 6.6/01", Unmeasureds.OuterHandrail, Secondary, "one to four winders round a newel that serves as a handhold need none, except in Northern Ireland"),
+            new("NHBC TG 6.6/01", OuterHandrailRule.Instance, Limit.None, Secondary, "one to four winders round a newel that serves as a handhold need none, except in Northern Ireland", Weight.Advice),
             NotChecked("NHBC 6.6.12, LABC", Unmeasureds.Fixings, TextSeen, "strings glued to newels and dowelled or screwed; string fixings at 900 centres, screws 6 and more, 60 in"),
             NotChecked("LABC", Unmeasureds.FlightWidth, Secondary, "no guidance is given for a least width"),
             NotChecked("NHBC 6.6", Unmeasureds.EndLandings, Secondary, "a landing at top and bottom"),
-            NotChecked("NHBC 6.6", Unmeasureds.Handrail, Limit.Between(900, 1000), Secondary, "900 to 1000"),
-            NotChecked("NHBC 6.6", Unmeasureds.Guarding, Limit.AtLeast(900), Secondary, "no 100 sphere through"),
+            new("NHBC 6.6", HandrailHeightRule.Instance, Limit.Between(900, 1000), Secondary, "900 to 1000", Weight.Advice),
+            new("NHBC 6.6", GuardingHeightRule.Instance, Limit.AtLeast(900), Secondary, "no 100 sphere through", Weight.Advice),
+            new("NHBC 6.6", GuardingGapRule.Instance, Limit.AtMost(100), Secondary, "no 100 sphere passes", Weight.Advice),
         ],
     };
 }

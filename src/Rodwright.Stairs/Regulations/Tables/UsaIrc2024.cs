@@ -38,9 +38,16 @@ internal static class UsaIrc2024
             NotChecked("R318.7.5.3", Unmeasureds.NosingEdge, TextSeen, "radius at most 9/16 in, bevel at most ½ in"),
             NotChecked("R318.7.6", Unmeasureds.EndLandings, TextSeen, "a floor or landing at top and bottom"),
             NotChecked("R318.7.7", Unmeasureds.LevelTreads, TextSeen, "treads and landings slope at most 1 in 48"),
-            NotChecked("R318.7.8, R320.2", Unmeasureds.Handrail, Limit.Between(34 * Inch, 38 * Inch, "34 to 38 in"), TextSeen, "one side from 4 risers on; 34 to 38 in high"),
+            new("R318.7.8, R320.2", HandrailHeightRule.Instance, Limit.Between(34 * Inch, 38 * Inch, "34 to 38 in"), TextSeen, "one side from 4 risers on; 34 to 38 in high", Weight.Limit),
+            new("R318.7.8", HandrailSidesRule.Instance, Limit.AtLeast(1), TextSeen, "at least one side, from 4 risers on", Weight.Limit)
+            {
+                Except = plan => plan.Risers < 4 ? "fewer than 4 risers" : null,
+            },
             NotChecked("R318.7", Unmeasureds.Lighting, Memory, "stairways are lit; its number in this edition was not read"),
-            NotChecked("R321.1", Unmeasureds.Guarding, Limit.AtLeast(34 * Inch, "34 in"), TextSeen, "where the drop is more than 30 in; 34 in on the stair's open side, 36 in elsewhere; no 4-3/8 in sphere through"),
+            new("R321.1", GuardingHeightRule.Instance, Limit.AtLeast(34 * Inch, "34 in"), TextSeen, "where the drop is more than 30 in; 34 in on the stair's open side, 36 in elsewhere; no 4-3/8 in sphere through", Weight.Limit),
+            new("R321.1.2", LandingGuardingRule.Instance, Limit.AtLeast(36 * Inch, "36 in"), TextSeen, "36 in on landings and floors", Weight.Limit),
+            new("R321.1.3", GuardingGapRule.Instance, Limit.AtMost(4.375 * Inch, "4-3/8 in"), TextSeen, "no 4-3/8 in sphere passes on the open side of a stair", Weight.Limit),
+            new("R321.1.3", LandingGapRule.Instance, Limit.AtMost(4 * Inch, "4 in"), TextSeen, "no 4 in sphere passes", Weight.Limit),
         ],
     };
 }

@@ -64,8 +64,13 @@ internal static class Wales1998
             new("1.10", HeadroomRule.Instance, Limit.AtLeast(2000), Memory, "2000; a loft conversion 1900 at the centre of the stair, 1800 at its side", Weight.Advice),
             NotChecked("1.16", Unmeasureds.Doors, TextSeen, "400 clear at a door over a landing"),
             NotChecked("1.17", Unmeasureds.EndLandings, TextSeen, "level; at the ground it may be 1 in 20"),
-            NotChecked("1.27", Unmeasureds.Handrail, Limit.Between(900, 1000), TextSeen, "one side below 1 m wide, both from 1 m; not beside the two bottom steps; 900 to 1000 to its top"),
-            NotChecked("guarding", Unmeasureds.Guarding, Memory, "clause not read"),
+            new("1.27", HandrailHeightRule.Instance, Limit.Between(900, 1000), TextSeen, "one side below 1 m wide, both from 1 m; not beside the two bottom steps; 900 to 1000 to its top", Weight.Limit),
+            new("1.27", HandrailSidesRule.Instance, Limit.AtLeast(1), TextSeen, "at least one side if they are less than 1m wide", Weight.Limit),
+            new("1.27", HandrailSidesRule.Instance, Limit.AtLeast(2), TextSeen, "both sides from 1 m wide", Weight.Limit)
+            {
+                Except = plan => plan.ClearWidth < 1000 * plan.Job.ModelScale ? "narrower than 1 m: a handrail on one side is enough" : null,
+            },
+            new("guarding", GuardingHeightRule.Instance, Limit.None, Memory, "clause not read", Weight.Advice),
         ],
     };
 }

@@ -1,0 +1,221 @@
+using System.Numerics;
+
+namespace Rodwright.Cutting.Linear;
+
+/// <summary>
+/// A linear program that columns are added to: least cost, every column at least 0, every row at least (or at most) its right side. Primal simplex with a dense inverse,
+/// begun again after every pattern. What it says is a guide; bounds are proven elsewhere in whole numbers.
+/// </summary>
+internal sealed class Simplex
+{
+    private const double Tiny = 1e-9;
+    private readonly int rows;
+    private readonly double[] right;
+    private readonly double penalty;
+    private readonly List<int[]> at = [];
+    private readonly List<double[]> values = [];
+    private readonly List<double> costs = [];
+    private readonly List<bool> isBasic = [];
+    private readonly int[] basis;
+    private readonly double[] level;
+    private readonly double[] dual;
+    private readonly double[] inverse;
+    private int pivots;
+
+    /// <summary>A program of rows without columns.</summary>
+    /// <param name="right">Right sides.</param>
+    /// <param name="isLeast">Whether a row is at least its right side; else at most.</param>
+    /// <param name="penalty">What falling short of a row costs by the unit.</param>
+    public Simplex(double[] right, bool[] isLeast, double penalty)
+    {
+        (rows, this.right, this.penalty) = (right.Length, right, penalty);
+        (basis, level, dual) = (new int[rows], [.. right.Select(Math.Abs)], new double[rows]);
+        inverse = new double[rows * rows];
+        for (var i = 0; i < rows; i++)
+        {
+            // Slack or surplus, basic where it can be.
+            var slack = Add(0, [i], [isLeast[i] ? -1 : 1]);
+            var isReady = isLeast[i] ? right[i] <= 0 : right[i] >= 0;
+            basis[i] = isReady ? slack : Add(penalty, [i], [right[i] >= 0 ? 1 : -1]);
+            isBasic[basis[i]] = true;
+            inverse[i * rows + i] = 1 / values[basis[i]][0];
+        }
+    }
+
+    /// <summary>Steps taken so far.</summary>
+    public long Steps { get; private set; }
+
+    /// <summary>Cost at the present levels.</summary>
+    public double Value { get; private set; }
+
+    /// <summary>Price of each row.</summary>
+    public double[] Duals => dual;
+
+    /// <summary>Whether a row is still bought at the penalty.</summary>
+    public bool IsShort => Enumerable.Range(0, rows).Any(i => costs[basis[i]] == penalty && level[i] > 1e-7);
+
+    /// <summary>What a column would add to the cost for each unit, at the present prices.</summary>
+    public double Reduced(int column)
+    {
+        var cost = costs[column];
+        for (var k = 0; k < at[column].Length; k++) cost -= dual[at[column][k]] * values[column][k];
+        return cost;
+    }
+
+    /// <summary>Adds a column; its number.</summary>
+    public int Add(double cost, int[] rowsOf, double[] valuesOf)
+    {
+        at.Add(rowsOf);
+        values.Add(valuesOf);
+        costs.Add(cost);
+        isBasic.Add(false);
+        return costs.Count - 1;
+    }
+
+    /// <summary>Level of every column that is above 0.</summary>
+    public IEnumerable<(int Column, double Level)> Levels() => Enumerable.Range(0, rows).Where(i => level[i] > Tiny).Select(i => (basis[i], level[i]));
+
+    /// <summary>Goes on to the least cost over the columns there are.</summary>
+    public void Solve()
+    {
+        var still = 0;
+        var direction = new double[rows];
+        Price();
+        while (true)
+        {
+            var entering = Entering(still > 60, out var reduced);
+            if (entering < 0) break;
+            Array.Clear(direction);
+            var rowsOf = at[entering];
+            for (var k = 0; k < rowsOf.Length; k++)
+            {
+                AddTo(direction, inverse.AsSpan(rowsOf[k] * rows, rows), values[entering][k]);
+            }
+            var leaving = Leaving(direction, still > 60);
+            // Costs are never below 0, so nothing runs away; only rounding could say so.
+            if (leaving < 0) break;
+            still = level[leaving] <= Tiny ? still + 1 : 0;
+            Pivot(entering, leaving, direction, reduced);
+        }
+        Price();
+        Value = Enumerable.Range(0, rows).Sum(i => costs[basis[i]] * level[i]);
+    }
+
+    // The inverse is kept column by column: the entry of row i and column j stands at j * rows + i.
+    private void Price()
+    {
+        var own = basis.Select(b => costs[b]).ToArray();
+        for (int j = 0, p = 0; j < rows; j++, p += rows)
+        {
+            var sum = 0.0;
+            for (var i = 0; i < rows; i++) sum += own[i] * inverse[p + i];
+            dual[j] = sum;
+        }
+        Steps += (long)rows * rows;
+    }
+
+    private int Entering(bool first, out double reduced)
+    {
+        var found = -1;
+        reduced = -1e-9 * Math.Max(1, Scale);
+        for (var j = 0; j < costs.Count; j++)
+        {
+            var cost = costs[j];
+            if (isBasic[j] || cost == penalty) continue;
+            var (rowsOf, valuesOf) = (at[j], values[j]);
+            for (var k = 0; k < rowsOf.Length; k++) cost -= dual[rowsOf[k]] * valuesOf[k];
+            if (cost >= reduced) continue;
+            (reduced, found) = (cost, j);
+            if (first) break;
+        }
+        Steps += costs.Count * 8L;
+        return found;
+    }
+
+    /// <summary>Greatest cost of a column that is not the penalty.</summary>
+    public double Scale { get; init; } = 1;
+
+    // Bland's rule, once nothing has moved for long: the first column in, and of those that may leave the first, cannot go round in a circle.
+    private int Leaving(double[] direction, bool first)
+    {
+        var (least, found) = (double.PositiveInfinity, -1);
+        for (var i = 0; i < rows; i++)
+        {
+            if (direction[i] <= 1e-8) continue;
+            var ratio = level[i] / direction[i];
+            if (ratio < least - 1e-11 || ratio < least + 1e-11 && (found < 0 || (first ? basis[i] < basis[found] : direction[i] > direction[found]))) (least, found) = (Math.Min(ratio, least), i);
+        }
+        return found;
+    }
+
+    private void Pivot(int entering, int leaving, double[] direction, double reduced)
+    {
+        var step = Math.Max(0, level[leaving] / direction[leaving]);
+        for (var i = 0; i < rows; i++) level[i] = i == leaving ? step : Math.Max(0, level[i] - step * direction[i]);
+        var turn = 1 / direction[leaving];
+        for (int j = 0, p = 0; j < rows; j++, p += rows)
+        {
+            var r = inverse[p + leaving];
+            if (r == 0) continue;
+            r *= turn;
+            AddTo(inverse.AsSpan(p, rows), direction, -r);
+            inverse[p + leaving] = r;
+            dual[j] += reduced * r;
+        }
+        (isBasic[basis[leaving]], isBasic[entering]) = (false, true);
+        basis[leaving] = entering;
+        Steps += (long)rows * rows;
+        if (++pivots % 80 != 0) return;
+        Invert();
+        Price();
+    }
+
+    /// <summary>Adds so many times one row of numbers to another. Entry by entry: the same however many are done at once.</summary>
+    private static void AddTo(Span<double> to, ReadOnlySpan<double> from, double times)
+    {
+        var (wide, i) = (new Vector<double>(times), 0);
+        for (; i <= to.Length - Vector<double>.Count; i += Vector<double>.Count)
+            (new Vector<double>(to[i..]) + new Vector<double>(from[i..]) * wide).CopyTo(to[i..]);
+        for (; i < to.Length; i++) to[i] += from[i] * times;
+    }
+
+    /// <summary>The inverse worked out anew from the basis, so that rounding does not gather.</summary>
+    private void Invert()
+    {
+        var n = rows;
+        var work = new double[n * n];
+        for (var j = 0; j < n; j++)
+        {
+            for (var k = 0; k < at[basis[j]].Length; k++) work[at[basis[j]][k] * n + j] = values[basis[j]][k];
+        }
+        var made = new double[n * n];
+        for (var i = 0; i < n; i++) made[i * n + i] = 1;
+        for (var c = 0; c < n; c++)
+        {
+            var p = c;
+            for (var i = c + 1; i < n; i++) if (Math.Abs(work[i * n + c]) > Math.Abs(work[p * n + c])) p = i;
+            if (Math.Abs(work[p * n + c]) < 1e-10) return; // as good as singular: keep the one there is
+            if (p != c) for (var k = 0; k < n; k++)
+            {
+                (work[p * n + k], work[c * n + k]) = (work[c * n + k], work[p * n + k]);
+                (made[p * n + k], made[c * n + k]) = (made[c * n + k], made[p * n + k]);
+            }
+            var d = 1 / work[c * n + c];
+            for (var k = 0; k < n; k++) { work[c * n + k] *= d; made[c * n + k] *= d; }
+            for (var i = 0; i < n; i++)
+            {
+                var f = work[i * n + c];
+                if (i == c || f == 0) continue;
+                for (var k = 0; k < n; k++) { work[i * n + k] -= f * work[c * n + k]; made[i * n + k] -= f * made[c * n + k]; }
+            }
+        }
+        for (var i = 0; i < n; i++) for (var j = 0; j < n; j++) inverse[j * n + i] = made[i * n + j];
+        for (var i = 0; i < n; i++)
+        {
+            var sum = 0.0;
+            for (var j = 0; j < n; j++) sum += inverse[j * n + i] * right[j];
+            level[i] = Math.Max(0, sum);
+        }
+        Steps += (long)n * n * n;
+    }
+}

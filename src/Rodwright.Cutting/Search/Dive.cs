@@ -1,0 +1,48 @@
+using Rodwright.Cutting.Models;
+
+namespace Rodwright.Cutting.Search;
+
+/// <summary>Whole plans from broken ones: what the relaxation takes whole is taken, then what it takes most nearly whole, and the remainder is relaxed anew.</summary>
+internal sealed class Dive(Model model, Master master, Incumbent best, Toil toil)
+{
+    private const double Whole = 1 - 1e-6;
+
+    /// <summary>Looks for a better plan.</summary>
+    /// <param name="rest">Where to begin.</param>
+    /// <param name="others">How many times, on the way down, another choice than the first is made.</param>
+    /// <param name="floor">A plan of this cost cannot be bettered.</param>
+    public void Try(Remainder rest, int others, long floor)
+    {
+        if (toil.IsSpent || best.Cost <= floor) return;
+        if (rest.IsDone)
+        {
+            best.Offer(rest);
+            return;
+        }
+        var relaxed = master.Solve(rest, [], best.Cost - rest.Cost);
+        if (relaxed.IsShort || rest.Cost + relaxed.Bound >= best.Cost) return;
+        Down(rest, relaxed, others, floor);
+    }
+
+    /// <summary>Goes on from a relaxation, made under branches perhaps: they choose where it begins and nothing more.</summary>
+    public void Down(Remainder rest, Relaxed relaxed, int others, long floor)
+    {
+        var sure = relaxed.Levels.Where(l => l.Level >= Whole).ToList();
+        foreach (var (column, level) in sure)
+        {
+            if (rest.With(column, (int)(level + 1 - Whole)) is not { } with) return;
+            rest = with;
+        }
+        if (sure.Count > 0)
+        {
+            if (Greedy.Finish(rest, master, toil) is { } done) best.Offer(done);
+            Try(rest, others, floor);
+            return;
+        }
+        var choices = relaxed.Levels.OrderByDescending(l => l.Level).ThenByDescending(l => Filled(l.Column)).Take(others + 1).ToList();
+        for (var i = 0; i < choices.Count; i++)
+            if (rest.With(choices[i].Column, 1) is { } with) Try(with, others - i, floor);
+    }
+
+    private double Filled(Column column) => column.Lane is { } lane ? column.Counts.Select((c, i) => (double)c * model.Weight[i]).Sum() / lane.Capacity : 1;
+}

@@ -1,0 +1,47 @@
+using Rodwright.Geometry;
+using Rodwright.Joinery;
+using Rodwright.Joinery.Parts;
+using Rodwright.Stairs.Jobs;
+
+namespace Rodwright.Rod.Tables;
+
+/// <summary>What the parts list says of the pieces of a balustrade.</summary>
+internal static class RailRemarks
+{
+    public static IEnumerable<string> Of(Stair stair, Part part)
+    {
+        if (part.Kind == PartKind.NewelCap)
+        {
+            yield return stair.Job.Balustrade?.Cap.Shape == CapShape.Pyramid ? "pyramid on a square edge" : "flat";
+            foreach (var recess in part.Cuts.Where(c => c.Kind == CutKind.Recess)) yield return $"recessed {stair.Units.Print(recess.Shape.Bounds.Height)} for the newel";
+            yield break;
+        }
+        if (part.Kind == PartKind.WallNewel)
+        {
+            yield return "half a newel, its back on the wall";
+            yield break;
+        }
+        var pitch = BevelOf(part);
+        if (pitch.Degrees > 0.01) yield return part.Kind == PartKind.Baluster ? $"both ends bevelled {Number.Print(pitch.Degrees, 2)}°" : $"ends cut plumb at {Number.Print(pitch.Degrees, 2)}°";
+        if (part.Kind == PartKind.Baluster && ShortPoint(part) is var length && length < part.Blank.Length - Tolerance.Print) yield return $"{stair.Units.Print(length)} along each side, {stair.Units.Print(part.Blank.Length)} between long points";
+        foreach (var groove in part.Cuts.Where(c => c.Kind == CutKind.Groove).Take(1)) yield return $"grooved {stair.Units.Print(groove.Depth - groove.Beneath)} x {stair.Units.Print(stair.Job.Balustrade?.Groove ?? 0)} for balusters";
+        if (part.Cuts.Any(c => c.Kind == CutKind.Cheek)) yield return "tenoned into the newels";
+    }
+
+    /// <summary>The slope of the longest edge that is not plumb; of a baluster that of its ends.</summary>
+    private static Angle BevelOf(Part part)
+    {
+        var edges = Enumerable.Range(0, part.FaceSide.Outline.EdgeCount).Select(part.FaceSide.Outline.Edge).Where(e => e.Bulge == 0 && Math.Abs(e.To.X - e.From.X) > Tolerance.Joint).ToList();
+        if (edges.Count == 0) return default;
+        var (from, to, _) = edges.MaxBy(e => e.From.DistanceTo(e.To));
+        return Angle.OfPitch(Math.Abs(to.Y - from.Y), Math.Abs(to.X - from.X));
+    }
+
+    /// <summary>Length of a baluster along its left side.</summary>
+    private static double ShortPoint(Part part)
+    {
+        var left = part.FaceSide.Outline.Bounds.MinX;
+        var side = part.FaceSide.Outline.Vertices.Where(v => Math.Abs(v.At.X - left) < Tolerance.Joint).Select(v => v.At.Y).ToList();
+        return side.Max() - side.Min();
+    }
+}
