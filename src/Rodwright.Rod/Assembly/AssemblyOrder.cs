@@ -30,7 +30,8 @@ public static class AssemblyOrder
         {
             ImmutableArray<string> fresh = [.. level.Where(u => u.Flight is null).SelectMany(u => u.Ids)];
             ImmutableArray<string> moved = [.. level.SelectMany(u => u.Flight?.All ?? [])];
-            Stage(fresh, moved, AssemblyWords.Standing(kit, fresh, moved));
+            var title = AssemblyWords.Standing(kit, fresh, moved);
+            Stage([.. fresh, .. Pegs(kit, placed, [.. standing, .. fresh, .. moved])], moved, title);
             Stage(Steps(kit, carriers, placed, standing), [], "Steps");
         }
         // Whatever is not a step and stands on nothing that carries steps: rails, caps, and what hangs on them; each after what it is let into.
@@ -66,6 +67,11 @@ public static class AssemblyOrder
         }
         return [.. found.Select(kit.Find).OrderBy(p => p.Step).ThenBy(p => p.Kind is PartKind.Block ? 0 : p.Kind is PartKind.Riser or PartKind.TaperedRiser or PartKind.BentRiser ? 1 : p.Kind is PartKind.Wedges ? 2 : 3).Select(p => p.Id)];
     }
+
+    /// <summary>Pegs whose post stands with every string that is tenoned into it.</summary>
+    private static IEnumerable<string> Pegs(Kit kit, HashSet<string> placed, HashSet<string> there) => kit.Joints
+        .Where(j => j.Kind == JointKind.PegInBore && !placed.Contains(j.Male) && there.Contains(j.Female) && kit.Joints.Where(t => t.Kind == JointKind.Tenon && t.Female == j.Female).All(t => there.Contains(t.Male)))
+        .Select(j => j.Male).Distinct();
 
     /// <summary>What is left, each piece after all that it enters; where pieces enter one another in a ring, in the kit's order.</summary>
     private static List<string> Last(Kit kit, HashSet<string> placed)

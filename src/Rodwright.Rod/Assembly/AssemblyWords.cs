@@ -81,7 +81,7 @@ internal static class AssemblyWords
         foreach (var group in ids.Select(kit.Find).GroupBy(p => (p.Kind, IsCarrier: Carriers.Is(p))))
         {
             var parts = group.ToList();
-            words.Add(parts.Count == 1 || group.Key.IsCarrier ? string.Join(", ", parts.Select(p => $"{p.Name} {p.Mark}")) : $"{parts[0].Mark} to {parts[^1].Mark}");
+            words.Add(parts.Count == 1 || group.Key.IsCarrier ? string.Join(", ", parts.Select(p => $"{p.Name} {p.Mark}")) : string.Join(", ", parts.Select(p => p.Mark).Distinct().ToList() is { Count: var n } marks && n * 2 <= parts.Count ? marks.Select(m => $"{Number.Print(parts.Count(p => p.Mark == m), 0)} {m}") : [$"{parts[0].Mark} to {parts[^1].Mark}"]));
         }
         return string.Join("; ", words);
     }

@@ -28,9 +28,13 @@ internal sealed record ShopFlight(ImmutableArray<string> Strings, ImmutableArray
             if (strings.Any(taken.Contains)) continue;
             taken.UnionWith(strings);
             var steps = pair.ToDictionary(p => p.Id);
-            // Wedges and blocks that are joined to nothing else go with them.
-            foreach (var part in kit.Parts.Where(p => !Carriers.Is(p) && p.Step > 0 && !steps.ContainsKey(p.Id) && carriers.Take(p.Id).IsEmpty))
-                if (kit.Joints.Where(j => j.Male == part.Id).Select(j => j.Female).ToList() is { Count: > 0 } on && on.TrueForAll(id => steps.ContainsKey(id) || strings.Contains(id))) steps[part.Id] = part;
+            // Wedges and blocks that are joined to nothing but these go with them.
+            var on = kit.Joints.ToLookup(j => j.Male, j => j.Female);
+            foreach (var part in kit.Parts.Where(p => !Carriers.Is(p) && p.Step > 0 && !steps.ContainsKey(p.Id) && carriers.Take(p.Id).Length < 2).ToList())
+                if (on[part.Id].Any() && on[part.Id].All(id => steps.ContainsKey(id) || strings.Contains(id)) && IsOfStep(part)) steps[part.Id] = part;
+
+            // What is let into a string belongs to the step there, and that to the flight.
+            bool IsOfStep(Part part) => steps.Values.Any(p => p.Step == part.Step);
             var marks = strings.Select(s => kit.Find(s).Mark).ToList();
             var passes = verdicts.Where(v => v.Piece.Together && marks.TrueForAll(m => v.Piece.Mark.Split(" + ").Contains(m))).All(v => v.Passes);
             flights.Add((pair.Min(p => p.Step), new(strings, [.. kit.Parts.Where(p => steps.ContainsKey(p.Id)).OrderBy(p => p.Step).ThenBy(p => p.Kind is PartKind.Riser or PartKind.TaperedRiser ? 0 : 1).Select(p => p.Id)], passes)));
