@@ -27,7 +27,8 @@ internal sealed class Dive(Model model, Master master, Incumbent best, Toil toil
     /// <summary>Goes on from a relaxation, made under branches perhaps: they choose where it begins and nothing more.</summary>
     public void Down(Remainder rest, Relaxed relaxed, int others, long floor)
     {
-        var sure = relaxed.Levels.Where(l => l.Level >= Whole).ToList();
+        var taken = relaxed.Levels.Where(l => l.Column.Lane is null || l.Column.Counts.Any(c => c > 0)).ToList();
+        var sure = taken.Where(l => l.Level >= Whole).ToList();
         foreach (var (column, level) in sure)
         {
             if (rest.With(column, (int)(level + 1 - Whole)) is not { } with) return;
@@ -35,11 +36,11 @@ internal sealed class Dive(Model model, Master master, Incumbent best, Toil toil
         }
         if (sure.Count > 0)
         {
-            if (Greedy.Finish(rest, master, toil) is { } done) best.Offer(done);
+            if (model.Rippings.Length == 0 && Greedy.Finish(rest, master, toil) is { } done) best.Offer(done);
             Try(rest, others, floor);
             return;
         }
-        var choices = relaxed.Levels.OrderByDescending(l => l.Level).ThenByDescending(l => Filled(l.Column)).Take(others + 1).ToList();
+        var choices = taken.OrderByDescending(l => l.Level).ThenByDescending(l => Filled(l.Column)).Take(others + 1).ToList();
         for (var i = 0; i < choices.Count; i++)
             if (rest.With(choices[i].Column, 1) is { } with) Try(with, others - i, floor);
     }

@@ -14,9 +14,11 @@ internal static class Greedy
         {
             var (best, rate) = ((List<(Column Column, int Count)>?)null, double.PositiveInfinity);
             foreach (var lane in model.Lanes.Where(l => l.IsWholeBoard && rest.Limits[l.Stock] != 0)) Offer([(lane, 1)], lane.Cost, null);
-            for (var r = 0; r < model.Rippings.Length; r++)
+            // Those that could be cheapest, were they quite full, first: the others need not be filled at all.
+            foreach (var (r, least) in Enumerable.Range(0, model.Rippings.Length).Select(r => (r, Least(model, model.Rippings[r]))).OrderBy(x => x.Item2))
             {
                 var ripping = model.Rippings[r];
+                if (least >= rate) break;
                 if (rest.Limits[ripping.Stock] == 0) continue;
                 Offer([.. ripping.Lanes.Select((l, i) => (model.Lanes[l], ripping.Counts[i]))], ripping.Cost, Column.Ripped(model, r));
             }
@@ -37,7 +39,7 @@ internal static class Greedy
                         var (end, worth) = knapsack.Best(lane.Capacity);
                         toil.Spend(knapsack.Steps - before);
                         if (end == 0) break;
-                        var counts = knapsack.Pattern(end);
+                        var counts = knapsack.Pattern(end, model.Items);
                         for (var i = 0; i < counts.Length; i++) demand[i] -= counts[i];
                         area += worth;
                         var column = Column.Pattern(model, lane, counts);
@@ -51,6 +53,9 @@ internal static class Greedy
         }
         return rest;
     }
+
+    private static double Least(Model model, Ripping ripping) =>
+        (ripping.Cost + 1e-9) / ripping.Lanes.Select((l, i) => (double)ripping.Counts[i] * model.Lanes[l].Capacity * Math.Max(1, model.Widths[model.Lanes[l].Class])).Sum();
 
     private static long Area(Model model, int item) => model.Weight[item] * Math.Max(1, model.Widths[model.Class[item]]);
 

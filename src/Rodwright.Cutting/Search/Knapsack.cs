@@ -19,6 +19,7 @@ internal sealed class Knapsack
     private int[] places;
     private int[] other;
     private int count;
+    private bool isDense;
 
     public Knapsack(int[] weight, int room)
     {
@@ -31,17 +32,29 @@ internal sealed class Knapsack
     /// <summary>Steps taken so far.</summary>
     public long Steps { get; private set; }
 
-    /// <summary>Fills the table.</summary>
+    /// <summary>Fills the table with items, all of them from the first on.</summary>
     /// <param name="most">How often each item may be taken; 0 for one that may not.</param>
     /// <param name="worth">Worth of each item.</param>
     /// <param name="special">For an item, what is added to its worth where it begins; null for none.</param>
     public void Fill(int[] most, long[] worth, Func<int, Dictionary<int, long>?> special)
     {
+        Begin();
+        Add(0, weight.Length, most, worth, special);
+    }
+
+    /// <summary>Empties the table.</summary>
+    public void Begin()
+    {
         Array.Fill(best, Never);
         best[0] = 0;
-        (places[0], count) = (0, 1);
+        (places[0], count, isDense) = (0, 1, false);
         Steps += room / 8;
-        for (var i = 0; i < weight.Length; i++)
+    }
+
+    /// <summary>Adds the items of a range to what is in the table; what follows them can be added later.</summary>
+    public void Add(int from, int to, int[] most, long[] worth, Func<int, Dictionary<int, long>?> special)
+    {
+        for (var i = from; i < to; i++)
         {
             var bound = Math.Min(most[i], room / weight[i]);
             var more = bound > 0 ? special(i) : null;
@@ -53,9 +66,22 @@ internal sealed class Knapsack
             var counts = taken[i] ??= new int[room + 1];
             Array.Clear(counts);
             Steps += room / 16;
-            if (more is null && bound > 1 && (long)count * bound > room) FillOften(weight[i], bound, worth[i], counts);
-            else FillByPasses(weight[i], bound, worth[i], more, counts);
+            // Where most places are reached it is quicker to look at all of them.
+            isDense |= count > room / 4;
+            if (more is not null)
+            {
+                if (isDense) Collect();
+                FillByPasses(weight[i], bound, worth[i], more, counts);
+            }
+            else if (bound == 1 && isDense) FillOnce(weight[i], worth[i], counts);
+            else if (bound > 1 && (isDense || (long)count * bound > room))
+            {
+                FillOften(weight[i], bound, worth[i], counts);
+                isDense = true;
+            }
+            else FillByPasses(weight[i], bound, worth[i], null, counts);
         }
+        if (isDense) Collect();
     }
 
     /// <summary>Where the best pattern within a room ends, and its worth.</summary>
@@ -67,11 +93,11 @@ internal sealed class Knapsack
         return (end, best[end]);
     }
 
-    /// <summary>Counts of the items of the best pattern that ends at a place.</summary>
-    public int[] Pattern(int end)
+    /// <summary>Counts of the items of the best pattern that ends at a place, of the first so many items; no other may have been added since.</summary>
+    public int[] Pattern(int end, int items)
     {
         var counts = new int[weight.Length];
-        for (var i = weight.Length - 1; i >= 0; i--)
+        for (var i = items - 1; i >= 0; i--)
         {
             if (taken[i] is not { } t) continue;
             counts[i] = t[end];
@@ -144,8 +170,25 @@ internal sealed class Knapsack
                 counts[u] = j - from;
             }
         }
+        Steps += 4L * room;
+    }
+
+    private void FillOnce(int w, long worth, int[] counts)
+    {
+        for (var u = room; u >= w; u--)
+        {
+            var with = best[u - w] + worth;
+            if (best[u - w] == Never || with <= best[u]) continue;
+            best[u] = with;
+            counts[u] = 1;
+        }
+        Steps += room;
+    }
+
+    private void Collect()
+    {
         count = 0;
         for (var u = 0; u <= room; u++) if (best[u] != Never) places[count++] = u;
-        Steps += 4L * room;
+        Steps += room;
     }
 }

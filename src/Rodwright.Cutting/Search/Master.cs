@@ -22,7 +22,7 @@ internal sealed class Master
     private readonly List<Column> always = [];
     private readonly List<Column> pool = [];
     private readonly Dictionary<string, Column> known = new(StringComparer.Ordinal);
-    private readonly Knapsack?[] knapsacks;
+    private readonly Knapsack[] knapsacks;
     private readonly long dearest;
 
     public Master(Model model, Toil toil)
@@ -30,7 +30,9 @@ internal sealed class Master
         (this.model, this.toil) = (model, toil);
         for (var r = 0; r < model.Rippings.Length; r++) always.Add(Column.Ripped(model, r));
         for (var i = 0; i < model.Items; i++) if (model.Shortage[i] > 0) always.Add(Column.Uncut(model, i));
-        knapsacks = [.. model.Widths.Select((_, k) => model.Lanes.Where(l => l.Class == k).Select(l => l.Capacity).DefaultIfEmpty(0).Max() is > 0 and var room ? new Knapsack(model.Weight, room) : null)];
+        // One for each class that branches at places set apart; the last one, the common one, has room for every strip.
+        var room = model.Lanes.Select(l => l.Capacity).DefaultIfEmpty(0).Max();
+        knapsacks = [.. model.Widths.Append(0).Select(_ => new Knapsack(model.Weight, room))];
         dearest = Math.Max(1, Math.Max(model.Lanes.Select(l => l.Cost).Concat(model.Rippings.Select(r => r.Cost)).DefaultIfEmpty(0).Max(), model.Shortage.DefaultIfEmpty(0).Max()));
     }
 

@@ -8,17 +8,15 @@ internal sealed class Pricing
     private readonly Model model;
     private readonly Remainder rest;
     private readonly IReadOnlyList<Branch> branches;
-    private readonly Knapsack?[] knapsacks;
-    private readonly int[][] most;
+    private readonly Knapsack[] knapsacks;
     private readonly long scale;
     private readonly long wanted;
     private readonly long highest;
     private long steps;
 
-    public Pricing(Model model, Remainder rest, IReadOnlyList<Branch> branches, Knapsack?[] knapsacks, long dearest)
+    public Pricing(Model model, Remainder rest, IReadOnlyList<Branch> branches, Knapsack[] knapsacks, long dearest)
     {
         (this.model, this.rest, this.branches, this.knapsacks) = (model, rest, branches, knapsacks);
-        most = [.. model.Widths.Select((_, k) => rest.Demand.Select((d, i) => model.Class[i] <= k ? d : 0).ToArray())];
         scale = Math.Max(1, (1L << 40) / dearest);
         wanted = rest.Demand.Sum(d => (long)d);
         highest = (1L << 60) / (2 + Math.Min(wanted, model.Lanes.Select(l => l.Capacity / model.Weight.DefaultIfEmpty(1).Min()).DefaultIfEmpty(1).Max()) + model.Rippings.Select(r => r.Counts.Sum()).DefaultIfEmpty(0).Max());
@@ -58,7 +56,7 @@ internal sealed class Pricing
         for (var i = 0; i < model.Items; i++) if (model.Shortage[i] > 0) bound += Math.Min(0, model.Shortage[i] * scale - price[i] - Held(Counted.Shortage, i, price)) * (Int128)rest.Demand[i];
 
         var better = new List<Column>();
-        for (var k = 0; k < knapsacks.Length; k++) if (knapsacks[k] is { } knapsack) bound += OfClass(k, knapsack, price, better);
+        bound += OfLanes(price, better);
         Bound = Up(bound);
         return better;
     }
@@ -66,7 +64,38 @@ internal sealed class Pricing
     // Any price gives a true bound; held within what whole numbers can be added up in.
     private long Whole(double dual) => (long)Math.Floor(Math.Clamp(dual * scale, -highest, highest));
 
-    private Int128 OfClass(int k, Knapsack knapsack, long[] price, List<Column> better)
+    /// <summary>Goes through the strips of all classes. A class takes what the one below takes and its own items, so that one table does for all that have no branch at a place.</summary>
+    private Int128 OfLanes(long[] price, List<Column> better)
+    {
+        if (knapsacks.Length == 0) return 0;
+        var (common, next) = (knapsacks[^1], 0);
+        var before = common.Steps;
+        common.Begin();
+        Int128 under = 0;
+        for (var k = 0; k < model.Widths.Length; k++)
+        {
+            var end = Array.FindLastIndex(model.Class, c => c == k) + 1;
+            common.Add(next, end, rest.Demand, price, _ => null);
+            next = end;
+            var places = Places(k, price);
+            if (places is null)
+            {
+                under += OfClass(k, common, end, price, better);
+                continue;
+            }
+            var own = knapsacks[k];
+            var start = own.Steps;
+            own.Begin();
+            own.Add(0, end, rest.Demand, price, i => places.GetValueOrDefault(i));
+            under += OfClass(k, own, end, price, better);
+            steps += own.Steps - start;
+        }
+        steps += common.Steps - before;
+        return under;
+    }
+
+    /// <summary>What branches add to the worth of an item where it begins, in a class; null for none.</summary>
+    private Dictionary<int, Dictionary<int, long>>? Places(int k, long[] price)
     {
         Dictionary<int, Dictionary<int, long>>? places = null;
         for (var b = 0; b < branches.Count; b++)
@@ -76,8 +105,11 @@ internal sealed class Pricing
             if (!places.TryGetValue(branch.Index, out var of)) places[branch.Index] = of = [];
             of[branch.At] = of.GetValueOrDefault(branch.At) + price[model.Rows + b];
         }
-        var before = knapsack.Steps;
-        knapsack.Fill(most[k], price, i => places?.GetValueOrDefault(i));
+        return places;
+    }
+
+    private Int128 OfClass(int k, Knapsack knapsack, int items, long[] price, List<Column> better)
+    {
         Int128 under = 0;
         foreach (var lane in model.Lanes)
         {
@@ -91,9 +123,9 @@ internal sealed class Pricing
             var reduced = own - worth;
             if (reduced >= 0) continue;
             under += (Int128)reduced * there;
-            if (end > 0 && reduced < -Least) better.Add(Column.Pattern(model, lane, knapsack.Pattern(end)));
+            // Where a branch asks for more boards than are needed, one that nothing is cut from may be the cheapest.
+            if (reduced < -Least) better.Add(Column.Pattern(model, lane, knapsack.Pattern(end, items)));
         }
-        steps += knapsack.Steps - before;
         return under;
     }
 

@@ -26,7 +26,7 @@ internal sealed class Tree(Model model, Toil toil, Action<long, long> told)
         if (best.Cost > bound && !root.IsShort)
         {
             dive.Down(whole, root, 0, bound);
-            if (best.Cost > bound) dive.Down(whole, root, 2, bound);
+            if (best.Cost > bound) dive.Down(whole, root, model.Rippings.Length > 0 ? 1 : 2, bound);
         }
         if (best.Cost > bound) Divide(root, best, dive);
         return (best.Plan!, Math.Min(bound, best.Cost));
@@ -37,6 +37,8 @@ internal sealed class Tree(Model model, Toil toil, Action<long, long> told)
         var open = new PriorityQueue<(Node Node, Relaxed Relaxed), (long, int, int)>();
         var made = 0;
         open.Enqueue((new([]), root), (root.Bound, 0, 0));
+        // Where boards are ripped it is the bound that lags behind; where only lengths count it is the plan.
+        var share = model.Rippings.Length > 0 ? 12 : 2;
         // The least bound of a branch that could be neither divided nor read: what is proven stops there.
         var (diving, unsettled) = (0L, long.MaxValue);
         while (open.TryDequeue(out var next, out var key))
@@ -58,8 +60,8 @@ internal sealed class Tree(Model model, Toil toil, Action<long, long> told)
                 var relaxed = master.Solve(Remainder.Whole(model), node.Branches, best.Cost, next.Relaxed.Near);
                 var own = Math.Max(relaxed.Bound, key.Item1);
                 if (own >= best.Cost) continue;
-                // A plan is looked for from here too, as long as that takes no more than a sixth.
-                if (!relaxed.IsShort && diving <= toil.Done / 6)
+                // A plan is looked for from here too, as long as that takes no more than its share.
+                if (!relaxed.IsShort && diving <= toil.Done / share)
                 {
                     var before = toil.Done;
                     dive.Down(Remainder.Whole(model), relaxed, 0, bound);
