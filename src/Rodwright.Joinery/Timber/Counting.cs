@@ -5,7 +5,7 @@ using Rodwright.Joinery.Parts;
 namespace Rodwright.Joinery.Timber;
 
 /// <summary>
-/// Counts what fixings and work are reckoned by. Wedges are counted by the housings that have room for them; glue blocks by the width of the step (two up to 900, one more for each 300 beyond); screws by
+/// Counts what fixings and work are reckoned by. Wedges, glue blocks and pegs that are pieces of the kit are counted as they are; where they are not made as pieces, wedges are counted by the housings that have room for them; glue blocks by the width of the step (two up to 900, one more for each 300 beyond); screws by
 /// joints: one for each 150 of a tread's back edge, two for each riser end in a newel.
 /// </summary>
 internal static class Counting
@@ -29,13 +29,15 @@ internal static class Counting
             ["mortice"] = Count(CutKind.Mortice),
             ["tenon"] = Count(CutKind.TenonCheek),
             ["nosing"] = Count(CutKind.RoundedEdge),
-            ["tread-wedge"] = wedged.Count(c => !IsRiser(c)),
-            ["riser-wedge"] = wedged.Count(IsRiser),
-            ["glue-block"] = steps.Sum(s => 2 + Math.Max(0, (int)Math.Ceiling((s.Blank.Length - 900) / 300 - 1e-9))),
-            ["peg"] = strings.SelectMany(s => s.Cuts).Count(c => c.Kind == CutKind.Bore),
+            ["tread-wedge"] = Made(PartKind.Wedge, "tread") ?? wedged.Count(c => !IsRiser(c)),
+            ["riser-wedge"] = Made(PartKind.Wedge, "riser") ?? wedged.Count(IsRiser),
+            ["glue-block"] = Made(PartKind.GlueBlock, "") ?? steps.Sum(s => 2 + Math.Max(0, (int)Math.Ceiling((s.Blank.Length - 900) / 300 - 1e-9))),
+            ["peg"] = Made(PartKind.Peg, "") ?? strings.SelectMany(s => s.Cuts).Count(c => c.Kind == CutKind.Bore),
             ["screw"] = kit.Joints.Where(j => j.Kind == JointKind.RiserToTread).Sum(j => (int)Math.Ceiling(kit.Find(j.Male).Blank.Length / 150))
                 + 2 * kit.Joints.Count(j => j.Kind == JointKind.RiserHousing && newels.Exists(n => n.Id == j.Female)),
         }.ToImmutableSortedDictionary(StringComparer.Ordinal);
+
+        int? Made(PartKind kind, string name) => kit.Parts.Any(p => p.Kind == kind) ? kit.Parts.Count(p => p.Kind == kind && p.Name.Contains(name, StringComparison.Ordinal)) : null;
 
         int Count(CutKind kind) => kit.Parts.SelectMany(p => p.Cuts).Count(c => c.Kind == kind);
     }

@@ -15,7 +15,8 @@ internal sealed class WoodOfParts(Kit kit, Shop shop)
     public ListedPiece Of(Part part)
     {
         var grain = part.Kind is PartKind.TaperedTread or PartKind.Tread or PartKind.NosingPiece ? "along the nosing" : part.Kind == PartKind.Block ? "layers crossing" : "along the length";
-        if (part.Kind == PartKind.Wedges) return new(part, StockKind.Scrap, [Plain(part, part.Blank.Thickness)], grain, "from offcuts");
+        // Too small to be planned from boards.
+        if (part.Kind is PartKind.Wedges or PartKind.Wedge or PartKind.GlueBlock or PartKind.Peg) return new(part, StockKind.Scrap, [Plain(part, part.Blank.Thickness)], grain, "from offcuts");
         if (sizes.IsSheet(part.Material)) return Sheet(part, grain);
         if (part.Kind == PartKind.Block || sizes.Thickness(part.Material, part.Blank.Thickness) is null) return Layered(part, grain);
         return Strips(part, part.Blank.Thickness, sizes.Thickness(part.Material, part.Blank.Thickness)!.Value, grain, "");

@@ -16,15 +16,17 @@ public sealed record EqualParts(ImmutableArray<Part> Parts)
     {
         get
         {
+            // Small pieces of one shape share a mark; each is told once.
+            var marked = Parts.DistinctBy(p => p.Mark).ToList();
             var runs = new List<string>();
-            for (var i = 0; i < Parts.Length;)
+            for (var i = 0; i < marked.Count;)
             {
                 var j = i;
-                while (j + 1 < Parts.Length && Parts[j + 1].Step == Parts[j].Step + 1) j++;
-                runs.Add(i == j ? Parts[i].Mark : j == i + 1 ? $"{Parts[i].Mark}, {Parts[j].Mark}" : $"{Parts[i].Mark} to {Parts[j].Mark}");
+                while (j + 1 < marked.Count && marked[j + 1].Step == marked[j].Step + 1) j++;
+                runs.Add(i == j ? marked[i].Mark : j == i + 1 ? $"{marked[i].Mark}, {marked[j].Mark}" : $"{marked[i].Mark} to {marked[j].Mark}");
                 i = j + 1;
             }
-            return string.Join(", ", runs.Distinct());
+            return string.Join(", ", runs);
         }
     }
 
