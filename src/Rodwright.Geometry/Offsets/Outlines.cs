@@ -10,7 +10,7 @@ internal static class Outlines
     private const double Shallow = 1e-5;
 
     // How near the end of one stretch and the start of the next must lie to be one point.
-    private const double Joined = 1e-5;
+    private const double Joined = 3e-5;
 
     // How far, mm, an end may stick out that is still within rounding of its distance.
     private const double Overshot = 0.05;
@@ -37,7 +37,7 @@ internal static class Outlines
     }
 
     /// <summary>Stretches that lie end to end as closed outlines; false when one leads nowhere.</summary>
-    public static bool TryClose(IReadOnlyList<Stretch> stretches, out List<Path2> outlines)
+    public static bool TryClose(IReadOnlyList<Stretch> stretches, out List<Path2> outlines, double overshot = Overshot)
     {
         outlines = [];
         var (starts, ends) = (Places(stretches, s => s.From), Places(stretches, s => s.To));
@@ -48,7 +48,7 @@ internal static class Outlines
             dropped = false;
             for (var i = 0; i < stretches.Count; i++)
             {
-                if (used[i] || stretches[i].Length > Overshot) continue;
+                if (used[i] || stretches[i].Length > overshot) continue;
                 if (At(starts, stretches[i].To, s => s.From).Any(k => k != i) && At(ends, stretches[i].From, s => s.To).Any(k => k != i)) continue;
                 used[i] = dropped = true;
             }

@@ -8,11 +8,14 @@ namespace Rodwright.Geometry.Offsets;
 /// </summary>
 public static class RoundCutter
 {
-    // A groove as wide as the cutter is cut by it: the cutter is thought this much smaller, a tenth of what a joint must keep.
-    private const double Fit = Tolerance.Joint / 10;
+    /// <summary>A groove as wide as the cutter is cut by it: the cutter's radius is thought this much smaller, mm, a tenth of what a joint must keep.</summary>
+    public const double Fit = Tolerance.Joint / 10;
 
     // What lies this near an edge lies on it.
-    private const double On = 1e-6;
+    private const double On = 2e-5;
+
+    // A side of a corner so shallow that what is left there hardly leaves the edge, mm long: nothing.
+    private const double Trifle = 0.5;
 
     /// <summary>The way of the centre of a cutter along the edge of the area; none where it does not go in.</summary>
     /// <param name="area">What is to be cleared.</param>
@@ -30,7 +33,7 @@ public static class RoundCutter
         var (walls, ways) = (Outlines.Edges(area).ToList(), Outlines.Edges(Cleared(area, radius)).ToList());
         var wallsLeft = Off(walls, ways).ToList();
         var stretches = wallsLeft.Concat(Off(ways, walls).Select(s => s.Reversed)).ToList();
-        if (!Outlines.TryClose(stretches, out var left)) throw new ArgumentException("these outlines cross one another", nameof(area));
+        if (!Outlines.TryClose(stretches, out var left, Trifle)) throw new ArgumentException("these outlines cross one another", nameof(area));
         return [.. left.Select(l => PieceOf(l, wallsLeft, ways)).OrderBy(p => p.Shape.Bounds.MinX).ThenBy(p => p.Shape.Bounds.MinY)];
     }
 
@@ -47,14 +50,15 @@ public static class RoundCutter
     {
         var own = walls.Where(w => shape.DistanceTo(w.At(0.5)) < On && shape.DistanceTo(w.From) < On && shape.DistanceTo(w.To) < On).ToList();
         var corners = ImmutableArray.CreateBuilder<LeftCorner>();
-        foreach (var (wall, next) in own.SelectMany(w => own.Where(n => n.From.DistanceTo(w.To) < 10 * On).Select(n => (w, n))))
+        foreach (var (wall, next) in own.SelectMany(w => own.Where(n => n.From.DistanceTo(w.To) < On + Tolerance.Weld).Select(n => (w, n))))
         {
             var turn = Angle.Atan2(wall.Arriving.Cross(next.Leaving), wall.Arriving.Dot(next.Leaving));
             // Less than a degree is an arc read as chords.
             if (turn > Math.PI / 180) corners.Add(new(wall.To, Angle.FromRadians(Math.PI - turn), FromWays(wall.To)));
         }
         var deepest = own.Select(w => FromWays(w.At(0.5))).Concat(corners.Select(c => c.Away)).DefaultIfEmpty(0).Max();
-        return new(shape, corners.ToImmutable(), deepest);
+        var arcs = own.Where(w => w.Bulge > 0).Select(w => w.Radius).ToList();
+        return new(shape, corners.ToImmutable(), arcs.Count == 0 ? null : arcs.Min(), deepest);
 
         double FromWays(Point2 p) => ways.Count == 0 ? double.PositiveInfinity : ways.Min(w => w.DistanceTo(p));
     }

@@ -9,7 +9,7 @@ internal readonly struct Stretch
     {
         (From, To, Bulge) = (from, to, bulge);
         if (bulge != 0) arc = Arc2.FromBulge(from, to, bulge);
-        Box = new Path2([new(from, bulge), new(to)], false).Bounds.Grown(1e-6);
+        Box = (bulge == 0 ? Box2.Empty.With(from).With(to) : new Path2([new(from, bulge), new(to)], false).Bounds).Grown(1e-6);
     }
 
     public Point2 From { get; }

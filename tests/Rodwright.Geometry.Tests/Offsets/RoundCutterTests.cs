@@ -98,6 +98,7 @@ public class RoundCutterTests
         var area = new Path2([new(new(0, -8), -1), new(new(0, 8)), new(new(100, 60)), new(new(100, -60))], true).Reversed();
         var round = RoundCutter.Left([area], 12).Single(l => l.Shape.Bounds.MinX < 0);
         Assert.Empty(round.Corners);
+        Assert.Equal(8, round.Tightest!.Value, 9);
         Assert.True(round.Area > 5);
         Assert.DoesNotContain(RoundCutter.Left([area], 7.9), l => l.Shape.Bounds.MinX < 0);
     }
