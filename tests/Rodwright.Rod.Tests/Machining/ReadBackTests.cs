@@ -57,7 +57,7 @@ public sealed class ReadBackTests
     private static List<(Joint Joint, double Gap)> Gaps(string sample, IReadOnlyDictionary<string, DxfReader.Drawing> files)
     {
         var kit = RodJobs.Stair(sample).Kit;
-        // The stair's own joints. What is glued, screwed or driven on the bench has no cut of another part to close on; a balustrade's joints are proved by the proof alone.
+        // The stair's own joints. What is glued, screwed or driven on the bench has no cut of another part to close on; rails and carriages: ReadBackFittedTests.
         var joints = kit.Joints.Where(j => j.Kind is JointKind.TreadHousing or JointKind.RiserHousing or JointKind.Tenon or JointKind.Corner or JointKind.RiserToTread or JointKind.TreadOnRiser).ToList();
         joints.RemoveAll(j => j.Female.StartsWith("block", StringComparison.Ordinal));
         var parts = joints.SelectMany(j => new[] { j.Male, j.Female }).Distinct().ToDictionary(id => id, id => new ReadPart(kit.Find(id), files[kit.Find(id).Mark + ".dxf"], kit.Plan));
