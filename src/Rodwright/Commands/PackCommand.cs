@@ -1,9 +1,11 @@
 using System.CommandLine;
 using System.Text;
 using Rodwright.Drawings.Formats;
+using Rodwright.Joinery.Timber;
 using Rodwright.Output;
 using Rodwright.Rod;
 using Rodwright.Rod.Packs;
+using Rodwright.Rod.Timber;
 using Rodwright.Stairs.Jobs;
 
 namespace Rodwright.Commands;
@@ -21,12 +23,18 @@ internal static class PackCommand
         var revision = new Option<string>("--revision") { Description = "Revision for the title blocks", DefaultValueFactory = _ => "A" };
         var booklet = new Option<bool>("--booklet") { Description = "Add the step-by-step booklet for setting the rod out by hand" };
         var model = new Option<bool>("--model") { Description = "Add the solid model, each piece by name: stair.glb, stair.step and stair.ifc" };
+        var timber = new Option<bool>("--timber") { Description = "Add the timber, in a folder of its own: cutting list, board plan, costing and quotation, as sheets, workbook and CSV" };
+        var shop = ShopArgument.Option();
         PrintOptions.Validate(paper, scale);
-        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet, model, regulations };
-        command.SetAction(parsed =>
+        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet, model, timber, shop, regulations };
+        command.SetAction((parsed, stop) => Task.FromResult(Run(parsed, stop)));
+        return command;
+
+        int Run(ParseResult parsed, CancellationToken stop)
         {
             var path = parsed.GetValue(job)!;
             if (JobArgument.SetOut(path, parsed.GetValue(regulations), around) is not { } stair) return Exit.Errors;
+            if (ShopArgument.Read(parsed.GetValue(shop), stair.Job, around) is not { } from) return Exit.Errors;
             var today = DateOnly.FromDateTime(around.Time.GetLocalNow().DateTime);
             var progress = new Progress(around);
             progress.Report("proving");
@@ -43,6 +51,14 @@ internal static class PackCommand
                 progress.Report("making the solid model");
                 others.AddRange(StairModel.All(stair, today));
             }
+            var findings = stair.Findings;
+            if (parsed.GetValue(timber))
+            {
+                progress.Report("planning the boards");
+                var plan = BoardPlan.Of(CuttingList.Of(stair.Kit, from), stop: stop);
+                findings = [.. findings, .. plan.List.Findings, .. plan.Findings];
+                others.AddRange(TimberFiles.Make(rod, plan).Select(f => f with { Name = $"timber/{f.Name}" }));
+            }
             var files = pack.Write(others, progress);
             try
             {
@@ -54,12 +70,11 @@ internal static class PackCommand
                 return Exit.Errors;
             }
             progress.Done();
-            FindingText.Write(around.Error, path, stair.Findings);
+            FindingText.Write(around.Error, path, findings);
             around.Out.WriteLine($"{pack.Set.Sheets.Length} sheets, {pack.TrueSize.Sheets.Length} true-size pages, {pack.Parts.Length} part files in {parsed.GetValue(folder)}");
             around.Out.WriteLine(rod.Proof.Holds ? "It goes together." : "It does not go together: see `rodwright prove`.");
             return Exit.Done;
-        });
-        return command;
+        }
     }
 
     /// <summary>Progress on one line of a terminal; silent when the output is caught in a file.</summary>
