@@ -25,6 +25,12 @@ public sealed record RailRun(string Id, string Name, string Mark, RailKind Kind,
     /// <summary>The string it stands over or beside; null along a landing.</summary>
     public StringSite? String { get; init; }
 
+    /// <summary>Where it ends under the string of a flight above; null where it ends in a newel. Then <see cref="To"/> is its longest point, as near as the plan knows the string's edge, and <see cref="Upper"/> is empty.</summary>
+    public RailStop? Stop { get; init; }
+
+    /// <summary>Station of the face that its base rail runs towards: the upper newel's.</summary>
+    public double Face => Stop?.Face ?? To;
+
     /// <summary>Height of the floor its balusters stand on, where there is no string, mm.</summary>
     public double Floor { get; init; }
 
@@ -44,5 +50,5 @@ public sealed record RailRun(string Id, string Name, string Mark, RailKind Kind,
     public double TopAt(double s) => Level + Slope * s;
 
     /// <summary>Mirrored in the y axis.</summary>
-    public RailRun Mirrored() => this with { Centre = new(Centre.Through.Mirrored, new(-Centre.Along.X, Centre.Along.Y)), String = String?.Mirrored() };
+    public RailRun Mirrored() => this with { Centre = new(Centre.Through.Mirrored, new(-Centre.Along.X, Centre.Along.Y)), String = String?.Mirrored(), Stop = Stop is null ? null : Stop with { String = Stop.String.Mirrored() } };
 }
