@@ -1,3 +1,4 @@
+using Rodwright.Stairs.Jobs;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Strings;
 using Rodwright.Rod.Things;
@@ -46,7 +47,9 @@ internal static class StringEndStages
                 {
                     var (low, high) = (board.LowerEdge.Vertices[0].At.Y, board.UpperEdge.Vertices[0].At.Y);
                     draft.LinedIn($"{id}-letin", $"end of {board.Part.Mark}", id, [StringWords.Plumb(box.MinX, low, high)], How(
-                        $"draw the end of {board.Part.Mark} plumb", $"it is let into the face of the string that runs through, {words.View.Stair.Units.Print(practice.Corner)} deep over its full depth", "",
+                        $"draw the end of {board.Part.Mark} plumb", practice.CornerJoint == CornerJoint.Dovetailed
+                            ? $"its tails are lapped into the end of the string that runs through, {words.View.Stair.Units.Print(practice.Corner)} behind its face"
+                            : $"it is let into the face of the string that runs through, {words.View.Stair.Units.Print(practice.Corner)} deep over its full depth", "",
                         new Measure("the corner line", end.At - box.MinX, words.Way(false), "let in")));
                 }
             }

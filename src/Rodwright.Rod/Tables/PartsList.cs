@@ -64,6 +64,7 @@ public static class PartsList
                 var tenons = part.Cuts.Count(c => c.Kind == CutKind.TenonCheek);
                 if (tenons > 0) yield return $"twin tenons at {(tenons == 1 ? "one end" : "both ends")}";
                 if (part.Cuts.Any(c => c.Kind == CutKind.CornerHousing)) yield return "housed for the upper string at the corner";
+                if (part.Cuts.Count(c => c.Kind == CutKind.Dovetail) is > 0 and var sockets) yield return $"{Number.Print(sockets, 0)} dovetail sockets in its end, for the upper string at the corner";
                 break;
             case PartKind.Newel:
                 if (part.Cuts.Any(c => c.Kind == CutKind.Split)) yield return "half a newel: made whole and split, or two halves worked together with paper between";

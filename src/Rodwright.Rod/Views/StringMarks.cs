@@ -78,6 +78,14 @@ public static class StringMarks
             if (cut.Seat is { } seat && place.Scale.Ratio <= 5) marks.Add(place.Stroke(seat, RodPens.Seat, Layer.Construction, ThingId.Of(part, cut)));
             lines.Add(place.Stroke(cut.Shape, housing, Layer.Housing, ThingId.Of(part, cut)));
         }
+        foreach (var cut in part.Cuts.Where(c => c.Kind == CutKind.Dovetail))
+        {
+            // Seen on the face: its mouth, and hidden behind it how far it spreads.
+            var (mouth, whole) = OnFace(part, cut);
+            marks.Add(new FillMark([place.Map(mouth)], 0.1, Layer.Housing, ThingId.Of(part, cut)));
+            lines.Add(place.Stroke(whole, Pens.Hidden, Layer.Hidden, ThingId.Of(part, cut)));
+            lines.Add(place.Stroke(mouth, housing, Layer.Housing, ThingId.Of(part, cut)));
+        }
         foreach (var cut in part.Cuts)
         {
             if (cut.Kind == CutKind.Bore) lines.Add(place.Stroke(cut.Shape, housing, Layer.Bore, ThingId.Of(part, cut)));
@@ -85,6 +93,20 @@ public static class StringMarks
         }
         lines.Add(place.Stroke(part.FaceSide.Outline, Pens.Outline, Layer.OutlineToCut, part.Id));
         marks.AddRange(Split(view, board, place, lines));
+    }
+
+    /// <summary>A dovetail's socket, cut from the board's end, as it shows on its face: where it comes out, and all of it.</summary>
+    private static (Path2 Mouth, Path2 Whole) OnFace(Part part, Cut cut)
+    {
+        var (face, end) = (part.FaceSide.Frame, part.Faces[cut.Face].Frame);
+        var corners = cut.Shape.Vertices.SelectMany(v => new[] { 0, cut.Depth }.Select(d => face.ToLocal(end.ToWorld(v.At, -d)))).ToList();
+        return (Box(corners.Where(c => Math.Abs(c.W) < Tolerance.Joint).Select(c => c.Face)), Box(corners.Select(c => c.Face)));
+
+        static Path2 Box(IEnumerable<Point2> points)
+        {
+            var b = Box2.Of(points);
+            return Path2.Rectangle(b.MinX, b.MinY, b.MaxX, b.MaxY);
+        }
     }
 
     /// <summary>What lies past a corner in a development of several boards is behind the other board: dashed.</summary>

@@ -57,6 +57,12 @@ public sealed record Practice
     /// <summary>Thickness of the tongue at the corner, mm.</summary>
     public double Tongue => CornerTongue ?? WallString.Thickness / 3;
 
+    /// <summary>How many tails a dovetailed corner has; null takes one to about 60 of its height.</summary>
+    public int? CornerTails { get; init; }
+
+    /// <summary>Slope of the tails: they spread by 1 in this many; default 6 (common practice for softwood, 8 for hardwood).</summary>
+    public double CornerSlope { get; init; } = 6;
+
     /// <summary>Tangent length of the easings; default 150, 0 for none.</summary>
     public double Easing { get; init; } = 150;
 

@@ -27,7 +27,7 @@ public static class FieldGroups
             "practice.pendantNewel", "practice.newelBelowFloor"),
         Group("Timber", "practice.newel", "practice.wallString.thickness", "practice.wallString.width", "practice.newelString.thickness", "practice.newelString.width",
             "practice.tread", "practice.riser", "practice.nosingPiece", "practice.glueStrip", "practice.timber", "practice.riserMaterial"),
-        Group("Housings and wedges", "practice.housing", "practice.newelHousing", "practice.corner", "practice.cornerJoint", "practice.cornerTongue", "practice.cover", "practice.coverBelow", "practice.nosingCover",
+        Group("Housings and wedges", "practice.housing", "practice.newelHousing", "practice.corner", "practice.cornerJoint", "practice.cornerTongue", "practice.cornerTails", "practice.cornerSlope", "practice.cover", "practice.coverBelow", "practice.nosingCover",
             "practice.nosingPastNewel", "practice.riserOnTread", "practice.riserEnd", "practice.treadWedge.length", "practice.treadWedge.thin", "practice.treadWedge.taper",
             "practice.treadWedge.runOn", "practice.riserWedge.length", "practice.riserWedge.thin", "practice.riserWedge.taper", "practice.riserWedge.runOn"),
         Group("Tenons", "practice.tenon.thickness", "practice.tenon.part", "practice.tenon.haunch", "practice.tenon.morticeClearance", "practice.tenon.between",

@@ -150,6 +150,7 @@ internal static class BadInputs
         Spoilt("housings as deep as the board", "\"housing\": 12", "\"housing\": 32", "RW1058", "practice.housing"),
         Spoilt("housings through the newel string", "\"newelString\": { \"thickness\": 32", "\"newelString\": { \"thickness\": 11", "RW1058", "practice.housing", "\"thickness\": 20, ", ""),
         Spoilt("a margin as wide as the string", "\"margin\": 50", "\"margin\": 70", "RW1059", "practice.margin", "\"wallString\": { \"thickness\": 32, \"width\": 270", "\"wallString\": { \"thickness\": 32, \"width\": 70"),
+        Spoilt("dovetails lapped too little", "\"corner\": 12", "\"corner\": 3, \"cornerJoint\": \"dovetailed\"", "RW1081", "practice.corner"),
         Spoilt("a corner through the wall string", "\"corner\": 12", "\"corner\": 32", "RW1060", "practice.corner"),
         new("a newel as thin as its string", GoodJob.Text.Replace("\"newelString\": { \"thickness\": 32", "\"newelString\": { \"thickness\": 70").Replace("\"newel\": 90", "\"newel\": 70").Replace("\"firstRiser\": 30", "\"firstRiser\": 20"), "RW1061", "practice.newel"),
         Spoilt("newel housings that meet", "\"newelHousing\": 12", "\"newelHousing\": 45", "RW1062", "practice.newelHousing"),
