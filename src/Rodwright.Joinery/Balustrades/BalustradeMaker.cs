@@ -40,6 +40,7 @@ internal static class BalustradeMaker
             var reaches = rail.Below?.Meets(rail.Under) is null;
             foreach (var newel in new[] { rail.Rail.Lower, reaches ? rail.Rail.Stop?.Newel ?? rail.Rail.Upper : "" }.Where(n => n.Length > 0)) joints.Add(new($"{rail.Id}/{newel}", JointKind.RailToNewel, rail.Id, newel, 0));
         }
+        foreach (var rail in below.Where(b => b.Rail.Kind == RailKind.Landing)) LandingEdgeMaker.Add(plan, rail.Rail, rail.Id, parts, joints);
         var fill = new BalusterMaker(plan, balustrade);
         foreach (var rail in below) fill.Fill(rail.Rail, rail, parts, joints);
         parts.AddRange(Caps(plan, open, [.. parts]));

@@ -33,6 +33,8 @@ public static class Prover
                 JointKind.RailTenon => RailTenonProof.Prove(j, male, female, practice.Tenon.MorticeClearance, practice.Tenon.Draw, kit.Plan.Units),
                 JointKind.RailOnString => RailProof.OnString(j, male, female),
                 JointKind.UnderString => RailProof.UnderString(j, male, female),
+                JointKind.RailOnNosing => LandingEdgeProof.RailOnNosing(j, male, female),
+                JointKind.NosingOnApron => LandingEdgeProof.NosingOnApron(j, male, female),
                 JointKind.RailToNewel => RailProof.ToNewel(j, male, female),
                 JointKind.InGroove => RailProof.InGroove(j, male, female),
                 JointKind.BracketToRail => RailProof.BracketToRail(j, male, female),

@@ -44,6 +44,7 @@ internal static class StairAsIfc
     {
         PartKind.WallString or PartKind.NewelString or PartKind.Carriage => new(piece, "IFCMEMBER", "STRINGER", Words(kind)),
         PartKind.Handrail or PartKind.WallRail => new(piece, "IFCRAILING", "HANDRAIL", Words(kind)),
+        PartKind.Apron => new(piece, "IFCCOVERING", "CLADDING", Words(kind)),
         PartKind.Bracket or PartKind.CarriageBracket => new(piece, "IFCDISCRETEACCESSORY", "BRACKET", Words(kind)),
         PartKind.Newel or PartKind.WallNewel => new(piece, "IFCMEMBER", "POST", Words(kind)),
         PartKind.Tread or PartKind.TaperedTread or PartKind.Riser or PartKind.TaperedRiser or PartKind.BentRiser => new(piece, "IFCPLATE", "USERDEFINED", Words(kind)),

@@ -21,6 +21,9 @@ internal static class RailSheets
             + "edge: try it there before it is fixed. Broken lines: the groove."),
         .. Rails(rod, PartKind.WallRail, new("wall-rails", "Wall rails", "wall rails", "", "Face side"),
             "Seen from the stair, along from the left end of the board. Above: corners; below: the middle of each bracket. Both ends are cut plumb."),
+        .. Sticks(rod, [PartKind.LandingNosing, PartKind.Apron], new("landing-edges", "Landing edges", "landing edges", "", "Face side"),
+            $"The nosing seen from above, its rounded front edge at the bottom; the apron lining seen from the well, packed out {rod.Units.Print(rod.Stair.Job.LandingEdge?.Packing ?? 0)} from the trimmer so that its face is flush with the "
+            + $"balusters', and the nosing stands {rod.Units.Print(rod.Stair.Job.Practice.Nosing)} in front of it. Along from the left end, on each edge."),
         .. Sticks(rod, [PartKind.Baluster], new("balusters", "Balusters", "balusters", "", "Face side"),
             "Seen on the face side, from the stair, foot on the left. Along from the left end, on each edge. One piece of each shape is cut true and is the template for the rest of its mark."),
         .. Sticks(rod, [PartKind.Fillet], new("fillets", "Fillets", "fillets", "", "Face side"),

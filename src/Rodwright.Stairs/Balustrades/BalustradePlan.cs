@@ -111,15 +111,22 @@ public sealed record BalustradePlan(ImmutableArray<RailRun> Rails, double Greate
         {
             foreach (var ids in new[] { turn.Newels, turn.OuterNewels }.Where(i => i.Length == 2))
             {
+                // The flights come and go on the well's side; what is open on the far side is open away from them.
+                var outward = ids == turn.Newels ? -plan.Flights[turn.Index].Along : plan.Flights[turn.Index].Along;
                 var (a, b) = (CentreOf(ids[0]), CentreOf(ids[1]));
                 if (a.DistanceTo(b) - 2 * half < LeastLanding) continue;
-                yield return Level("handrail of the landing", a, b, half, a.DistanceTo(b) - half, turn.FirstLine * plan.Rise) with { Lower = ids[0], Upper = ids[1] };
+                yield return Level("handrail of the landing", a, b, half, a.DistanceTo(b) - half, turn.FirstLine * plan.Rise) with { Lower = ids[0], Upper = ids[1], Well = outward };
             }
         }
         if (practice.UpperLanding.Length is not { } length || TopNewel(plan) is not { } top || length - 2 * half < LeastLanding) yield break;
         var along = plan.Flights[^1].Along;
         var way = practice.UpperLanding.Way == LandingWay.On ? along : top.Inner != plan.IsMirrored ? along.Left : along.Right;
-        yield return Level("handrail of the upper landing", top.Centre, top.Centre + length * way, half, length - half, plan.Risers * plan.Rise) with { Lower = top.Id, Upper = WallNewel };
+        yield return Level("handrail of the upper landing", top.Centre, top.Centre + length * way, half, length - half, plan.Risers * plan.Rise) with
+        {
+            Lower = top.Id, Upper = WallNewel,
+            // Away from the steps the well lies back along the flight; straight on, on the far side of the newel from them.
+            Well = practice.UpperLanding.Way == LandingWay.On ? top.Inner != plan.IsMirrored ? along.Left : along.Right : -along,
+        };
 
         RailRun Level(string name, Point2 a, Point2 b, double from, double to, double floor)
         {

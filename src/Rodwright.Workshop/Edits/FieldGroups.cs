@@ -21,6 +21,7 @@ public static class FieldGroups
             "layout.sequence[].sharedBefore", "layout.sequence[].sharedAfter", "sides.left", "sides.right", "ends.foot", "ends.head"),
         Under("Bottom step", "bottomStep"),
         Under("Balustrade", "balustrade"),
+        Under("Landing edges", "landingEdge"),
         Under("Wedges, blocks and pegs", "smallParts"),
         Under("Carriages", "carriage"),
         Group("Sizes", "going", "width", "practice.nosing", "practice.margin", "practice.railHeight", "practice.newelAboveRail", "practice.topNewelDrop",
