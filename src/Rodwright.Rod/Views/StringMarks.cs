@@ -11,6 +11,8 @@ namespace Rodwright.Rod.Views;
 /// <summary>Draws strings in development: first the faint lines, then housings, then the lines to cut.</summary>
 public static class StringMarks
 {
+    private const double SkirtingShown = 2.5; // of its top edge, mm of paper
+
     /// <summary>All lines and tints of a view, without lettering.</summary>
     public static IReadOnlyList<Mark> Draw(StringView view, Placement place)
     {
@@ -47,8 +49,17 @@ public static class StringMarks
             if (site.Lower.Kind == StringEndKind.Newel) marks.Add(Plumb(view, place, site.Lower.At, site, site.Lower.Newel));
             if (site.Upper.Kind == StringEndKind.Newel) marks.Add(Plumb(view, place, site.Upper.At, site, site.Upper.Newel));
         }
+        foreach (var board in view.Boards)
+        {
+            // The top edges of the skirtings they meet.
+            if (board.Site.Lower.Kind == StringEndKind.Foot) marks.Add(Skirting(view, place, board, board.UpperEdge.Vertices[0].At, -1));
+            if (board.Site.Upper.Kind == StringEndKind.Head) marks.Add(Skirting(view, place, board, board.UpperEdge.Vertices[^1].At, 1));
+        }
         foreach (var ((corner, id), board) in view.Corners.Zip(view.Boards)) marks.Add(Plumb(view, place, corner, board.Site, id));
     }
+
+    private static StrokeMark Skirting(StringView view, Placement place, StringBoard board, Point2 from, int way) =>
+        place.Stroke(Path2.Polyline(view.At(from.X, from.Y), view.At(from.X + way * SkirtingShown * place.Scale.Ratio, from.Y)), Pens.Visible, Layer.Site, board.Part.Id);
 
     /// <summary>A centre line: through the height of the board there, and down to the ordinates.</summary>
     private static StrokeMark Plumb(StringView view, Placement place, double s, StringSite site, string of)

@@ -32,8 +32,16 @@ public static class StringNotes
         foreach (var tenon in view.Boards.SelectMany(b => b.Tenons)) yield return TenonWords(view, tenon);
         if (view.Boards.Any(b => b.Tenons.Length > 0))
             yield return $"Bare-faced: cheek off the face side. Pegs {view.Stair.Units.Print(practice.Tenon.Peg)}, draw {view.Stair.Units.Print(practice.Tenon.Draw)} towards the shoulder";
+        foreach (var words in Skirtings(view)) yield return words;
         if (view.Boards[0].Easings.Length > 0) yield return "Easings: T tangent, R radius";
         if (view.Boards.Any(b => b.Part.Blank.JointedUp.Length > 0)) yield return "Hatched: jointed up, grain along the board";
+    }
+
+    /// <summary>How foot and head meet the skirtings, top edge to top edge.</summary>
+    private static IEnumerable<string> Skirtings(StringView view)
+    {
+        foreach (var board in view.Boards)
+            foreach (var words in SkirtingWords.Of(view.Stair, board)) yield return $"{board.Part.Mark}: {words}";
     }
 
     private static string TenonWords(StringView view, StringTenon tenon)

@@ -306,6 +306,9 @@ public static class JobCodes
     /// <summary>A joint at the corner of the wall strings that is not known.</summary>
     public const string CornerJoint = "RW1146";
 
+    /// <summary>A word for how a string meets the skirting that is not known.</summary>
+    public const string SkirtingJoint = "RW1147";
+
     /// <summary>Dovetails lapped so little that they hold nothing.</summary>
     public const string CornerLap = "RW1081";
 

@@ -33,7 +33,7 @@ public static class FieldGroups
             "practice.treadWedge.runOn", "practice.riserWedge.length", "practice.riserWedge.thin", "practice.riserWedge.taper", "practice.riserWedge.runOn"),
         Group("Tenons", "practice.tenon.thickness", "practice.tenon.part", "practice.tenon.haunch", "practice.tenon.morticeClearance", "practice.tenon.between",
             "practice.tenon.least", "practice.tenon.peg", "practice.tenon.pegBack", "practice.tenon.draw"),
-        Group("Finish", "practice.easing", "practice.skirting", "practice.headLevel", "practice.floorBoards", "practice.packing", "practice.scribing"),
+        Group("Finish", "practice.easing", "practice.skirting", "practice.skirtingAbove", "practice.skirtingJoint", "practice.skirtingEasing", "practice.headLevel", "practice.floorBoards", "practice.packing", "practice.scribing"),
         Group("Regulation", "regulation"),
     ];
 

@@ -56,6 +56,7 @@ internal static class BadInputs
         Spoilt("infinity in quotation marks", "\"width\": 860", "\"width\": \"-Infinity\"", "RW1016", "width"),
         Spoilt("a shape of the bottom step that is not known", "\"going\": 225", "\"going\": 225, \"bottomStep\": { \"shape\": \"curly\" }", "RW1141", "bottomStep.shape"),
         Spoilt("a newel at the foot that is not known", "\"going\": 225", "\"going\": 225, \"ends\": { \"foot\": \"third\" }", "RW1142", "ends.foot"),
+        Spoilt("a meeting with the skirting that is not known", "\"newel\": 90", "\"newel\": 90, \"skirtingJoint\": \"scarfed\"", "RW1147", "practice.skirtingJoint"),
         Spoilt("a corner joint that is not known", "\"newel\": 90", "\"newel\": 90, \"cornerJoint\": \"nailed\"", "RW1146", "practice.cornerJoint"),
         Spoilt("a cap of a shape that is not known", "\"going\": 225", "\"going\": 225, \"balustrade\": { \"cap\": { \"shape\": \"ball\" } }", "RW1143", "balustrade.cap.shape"),
         Spoilt("a landing's balustrade that runs nowhere known", "\"going\": 225", "\"going\": 225, \"balustrade\": { \"upperLanding\": { \"way\": \"up\" } }", "RW1144", "balustrade.upperLanding.way"),
