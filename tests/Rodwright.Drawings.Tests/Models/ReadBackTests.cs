@@ -62,6 +62,7 @@ public sealed class ReadBackTests
                     PartKind.Newel or PartKind.WallNewel => "POST",
                     PartKind.Handrail or PartKind.WallRail => "HANDRAIL",
                     PartKind.Bracket => "BRACKET",
+                    PartKind.Apron => "CLADDING",
                     _ => "USERDEFINED",
                 },
                 piece.GetProperty("type").GetString());
