@@ -59,7 +59,15 @@ internal static class AssemblyWords
         if (fresh.Any(id => kit.Find(id).Kind == PartKind.Newel)) words.Add("Plumb each newel both ways, its foot or its notch fixed as the site allows, and brace it.");
         if (closing.Any(j => j.Kind == JointKind.Tenon))
             words.Add($"Glue and close {Pairs(kit, closing, JointKind.Tenon)}: pull the shoulders up with draw pins, then drive the draw-bore pegs.");
-        if (closing.Any(j => j.Kind == JointKind.Corner)) words.Add($"Close {Pairs(kit, closing, JointKind.Corner)} in the corner, glued, screwed from behind where it can be reached.");
+        if (closing.Any(j => j.Kind == JointKind.Corner))
+        {
+            words.Add(closing.Any(j => j.Kind == JointKind.Corner && kit.Find(j.Female).Cuts.Any(c => c.Kind == CutKind.Dovetail))
+                ? $"Slide the tails of {Pairs(kit, closing, JointKind.Corner)} from the lower string's end, glued, before either is fixed to its wall; drive both into the corner together."
+                : $"Close {Pairs(kit, closing, JointKind.Corner)} in the corner, glued, screwed from behind where it can be reached.");
+        }
+        if (closing.Any(j => j.Kind == JointKind.UnderString && kit.Find(j.Male).Kind == PartKind.Handrail))
+            words.Add($"Scribe and screw up beneath the string above: {string.Join(", ", closing.Where(j => j.Kind == JointKind.UnderString && kit.Find(j.Male).Kind == PartKind.Handrail).Select(j => $"{kit.Find(j.Male).Mark} under {kit.Find(j.Female).Mark}"))}; the balusters past it are cut to the same edge and skew-nailed.");
+        if (closing.Any(j => j.Kind == JointKind.NosingOnApron)) words.Add($"Pack out and pin {string.Join(", ", closing.Where(j => j.Kind == JointKind.NosingOnApron).Select(j => kit.Find(j.Female).Mark))} over the trimmer, then glue and pin the landing's nosing on it.");
         if (closing.Any(j => j.Kind is JointKind.TreadHousing or JointKind.RiserHousing && !moved.Contains(j.Male)))
         {
             words.Add("Slide them up into their housings from behind and below; glue and drive the wedges from below, treads first, then risers.");
