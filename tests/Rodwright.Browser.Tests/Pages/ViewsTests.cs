@@ -20,10 +20,11 @@ public sealed class ViewsTests(Workshop workshop)
         await page.ClickAsync("#stages");
         await page.Locator("#stage").FillAsync("20");
         await Audit(visit, "line by line");
-        foreach (var view in new[] { "survey", "proposals", "round", "parts", "regulation", "proof", "sheets", "revisions" })
+        foreach (var view in new[] { "survey", "proposals", "round", "parts", "timber", "regulation", "proof", "sheets", "revisions" })
         {
             await page.GotoAsync($"{job}/{view}");
             await page.Locator("#view section").First.WaitForAsync();
+            if (view == "timber") await page.Locator(".board-figure").First.WaitForAsync();
             if (view == "proposals") await page.Locator(".proposal").First.WaitForAsync();
             await page.WaitForTimeoutAsync(600);
             await Audit(visit, view);
