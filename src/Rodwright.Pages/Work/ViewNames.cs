@@ -21,6 +21,9 @@ public static class ViewNames
     /// <summary>Cutting list, boards and price.</summary>
     public const string Timber = "timber";
 
+    /// <summary>The order of assembly, stage by stage.</summary>
+    public const string Assembly = "assembly";
+
     /// <summary>The regulation, clause by clause.</summary>
     public const string Regulation = "regulation";
 
@@ -35,7 +38,7 @@ public static class ViewNames
 
     /// <summary>All, in the order of the work, with what each is called.</summary>
     public static IReadOnlyList<(string Name, string Title)> All { get; } =
-        [(Survey, "Survey"), (Proposals, "Proposals"), (Rod, "Rod"), (Solid, "In the round"), (Parts, "Parts"), (Timber, "Timber"), (Regulation, "Regulation"), (Proof, "Proof"), (Sheets, "Sheets"), (History, "Revisions")];
+        [(Survey, "Survey"), (Proposals, "Proposals"), (Rod, "Rod"), (Solid, "In the round"), (Parts, "Parts"), (Timber, "Timber"), (Assembly, "Assembly"), (Regulation, "Regulation"), (Proof, "Proof"), (Sheets, "Sheets"), (History, "Revisions")];
 
     /// <summary>The view of an address; the rod for a name that is none.</summary>
     public static string Known(string? name) => All.FirstOrDefault(v => v.Name == name).Name ?? Rod;
