@@ -25,8 +25,9 @@ public sealed record AssemblyBench(Stair Stair, ImmutableArray<string> Cautions,
         var stages = PicturedStage.Of(stair);
         var room = Paper.Grown(-Edge);
         var scale = Scale.OneTo(Math.Max(1, stages.Max(s => Math.Max(s.Picture.Bounds.Width / room.Width, s.Picture.Bounds.Height / room.Height))));
+        var grown = stages.Where(s => s.IsWhole).Aggregate(Box2.Empty, (box, s) => box.With(s.Picture.Bounds));
         return new(stair, [.. AssemblyWords.Cautions(stair.Kit)], [.. stages.Select((s, i) => new StageCard(i + 1, s.Stage, Parts(stair, s.Stage),
-            new(Paper.Width, Paper.Height, [.. s.Draw(Placement.Centred(s.Picture.Bounds, room, scale))])))]);
+            new(Paper.Width, Paper.Height, [.. s.Draw(Placement.Centred(s.IsWhole ? grown : s.Picture.Bounds, room, scale))])))]);
     }
 
     /// <summary>What is taken in hand: what is fitted for good, and the strings and newels that are brought; of the dry fit, which takes all there is, none is named.</summary>

@@ -36,7 +36,11 @@ public sealed class AssemblyTests(Workshop workshop)
         await visit.Sample("Ferrow Croft");
         await visit.ToView("Assembly");
         await page.Locator(".stage-picture .drawing").WaitForAsync();
-        foreach (var fold in await page.Locator(".panel > .fold[aria-expanded=true]").AllAsync()) await fold.TapAsync();
+        foreach (var panel in new[] { ".fields", ".found" })
+        {
+            await page.Locator($"{panel} > .fold").TapAsync();
+            await page.Locator($"{panel} > .fold[aria-expanded=false]").WaitForAsync();
+        }
         await page.Locator("#stage-on").TapAsync();
         await page.Locator("#stage-on").TapAsync();
         await Assertions.Expect(page.Locator("#stage-told")).ToContainTextAsync("3. ");

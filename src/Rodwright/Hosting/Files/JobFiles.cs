@@ -50,6 +50,7 @@ internal static class JobFiles
         revision.MapGet("/pack.zip", (Guid job, int number, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) => WithStair(stairs, job, number, state =>
             wishes.Read(state, time, out var refusal) is { } rod ? Zip(state, rod, wishes.Booklet == 1, Today(time)) : refusal!));
         TimberDownloads.Map(pages, revision);
+        MachiningDownloads.Map(revision);
         pages.MapGet("/regulations/{id}/file", async (string id, IJobShelf shelf) => await shelf.Tables.Find(id) is { } table
             ? Results.File(Encoding.UTF8.GetBytes(table.Text), "application/json", table.Id + OwnRegulationFile.Ending) : Results.NotFound());
         pages.MapGet("/print.css", PrintPage.Style);
@@ -91,9 +92,15 @@ internal static class JobFiles
             .. StairModel.All(state.Stair!, today),
             .. OwnTableFile.Of(state.Stair!),
         ]);
+        return Zip(files, FileNames.Of(state.Job.Title, ".zip"));
+    }
+
+    /// <summary>Some files in one.</summary>
+    internal static IResult Zip(IEnumerable<WrittenFile> files, string name)
+    {
         using var memory = new MemoryStream();
         using (var zip = new ZipArchive(memory, ZipArchiveMode.Create, leaveOpen: true)) foreach (var file in files) Add(zip, file);
-        return Results.File(memory.ToArray(), "application/zip", FileNames.Of(state.Job.Title, ".zip"));
+        return Results.File(memory.ToArray(), "application/zip", name);
     }
 
     private static void Add(ZipArchive zip, WrittenFile file)
