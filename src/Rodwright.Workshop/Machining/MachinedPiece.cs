@@ -23,7 +23,7 @@ public sealed record MachinedPiece(Part Part, ImmutableArray<MachinedLayer> Laye
     private static readonly Pen Heavy = new(0.5, Dash.None);
     private static readonly Pen Line = new(0.25, Dash.None);
     private static readonly Pen Thin = new(0.18, Dash.Short);
-    private static readonly Pen Chosen = new(0.9, Dash.None);
+    private static readonly Pen Chosen = new(0.45, Dash.None);
     private static readonly Pen Faint = new(0.13, Dash.None, 0.5);
 
     /// <summary>The drawing of a piece.</summary>
@@ -56,7 +56,7 @@ public sealed record MachinedPiece(Part Part, ImmutableArray<MachinedLayer> Laye
             if (entity is DxfPath { Path: var path })
             {
                 var drawn = place.Map(path);
-                if (path.Closed && known.Depth > 0) yield return new FillMark([drawn], Math.Clamp(0.08 + 0.4 * known.Depth / Part.Blank.Thickness, 0, 0.6), Drawings.Marks.Layer.Tint);
+                if (path.Closed && known.Depth > 0 && (layer is null || chosen)) yield return new FillMark([drawn], Math.Clamp(0.08 + 0.4 * known.Depth / Part.Blank.Thickness, 0, 0.6), Drawings.Marks.Layer.Tint);
                 yield return new StrokeMark(drawn, chosen ? Chosen : layer is not null ? Faint : known.Depth > 0 ? Line : entity.Layer.Dash == Dash.None && entity.Layer.LineWidth >= 0.5 ? Heavy : Thin, Drawings.Marks.Layer.Visible);
             }
             else if (entity is DxfText { Text: var text } && text.Height * scale.Factor >= Readable)

@@ -20,7 +20,7 @@ public sealed class ViewsTests(Workshop workshop)
         await page.ClickAsync("#stages");
         await page.Locator("#stage").FillAsync("20");
         await Audit(visit, "line by line");
-        foreach (var view in new[] { "survey", "proposals", "round", "parts", "timber", "assembly", "regulation", "proof", "sheets", "revisions" })
+        foreach (var view in new[] { "survey", "proposals", "round", "parts", "timber", "assembly", "machining", "regulation", "proof", "sheets", "revisions" })
         {
             await page.GotoAsync($"{job}/{view}");
             await page.Locator("#view section").First.WaitForAsync();

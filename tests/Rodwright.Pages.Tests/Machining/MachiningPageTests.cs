@@ -13,15 +13,32 @@ public sealed class MachiningPageTests
         await using var bench = await WorkBench.Of("left-kite-low");
         var view = bench.Show<MachiningPage>();
         var kit = bench.Work.State.Stair!.Kit;
-        Assert.Equal(kit.Parts.Select(p => p.Mark).Distinct(), view.FindAll(".piece-list button").Select(b => b.TextContent));
+        Assert.Equal(kit.Parts.DistinctBy(p => p.Mark).Select(p => $"{p.Mark}, {p.Name}"), view.FindAll("#machined option").Select(b => b.TextContent));
         foreach (var part in kit.Parts.DistinctBy(p => p.Kind))
         {
-            await view.Find($".piece-list [data-of='{part.Id}']").ClickAsync(new());
+            await view.Find("#machined").ChangeAsync(new() { Value = part.Id });
             Assert.Equal(part.Id, bench.Work.Pick!.Id);
             Assert.StartsWith(part.Mark, view.Find("#piece-title").TextContent, StringComparison.Ordinal);
             Assert.Equal(PartDxf.Of(part, kit).Layers.Select(l => l.Name), view.FindAll(".layers button").Select(b => b.TextContent));
             Assert.EndsWith($"/machining/{part.Mark}.dxf", view.Find("#piece-dxf").GetAttribute("href"), StringComparison.Ordinal);
         }
+    }
+
+    [Fact]
+    public async Task Pieces_are_gone_through_one_by_one()
+    {
+        await using var bench = await WorkBench.Of("straight-flight");
+        var view = bench.Show<MachiningPage>();
+        var marks = bench.Work.State.Stair!.Kit.Parts.DistinctBy(p => p.Mark).ToList();
+        Assert.True(view.Find("#piece-back").HasAttribute("disabled"));
+        foreach (var part in marks.Skip(1))
+        {
+            await view.Find("#piece-on").ClickAsync(new());
+            Assert.Equal(part.Id, bench.Work.Pick!.Id);
+        }
+        Assert.True(view.Find("#piece-on").HasAttribute("disabled"));
+        await view.Find("#piece-back").ClickAsync(new());
+        Assert.Equal(marks[^2].Id, bench.Work.Pick!.Id);
     }
 
     [Fact]

@@ -13,6 +13,9 @@ watchConnection();
 reachReadings();
 pressBoards();
 
+/** Brings the first of what a selector finds into sight. */
+export function bring(selector: string) { document.querySelector(selector)?.scrollIntoView({ block: 'center' }); }
+
 /** Shows a dialog of the page over everything else, or puts it away. */
 export function dialog(element: HTMLDialogElement, open: boolean) {
     if (open && !element.open) element.showModal();
