@@ -37,6 +37,9 @@ public sealed record MachinedPiece(Part Part, ImmutableArray<MachinedLayer> Laye
         return new(part, [.. drawing.Layers.Select(l => Layer(part, kit, l, drawing.Entities.Count(e => e.Layer == l)))], drawing);
     }
 
+    /// <summary>Whether the picture lies though the file's drawing stands, so that more of it is seen: its head to the right.</summary>
+    public bool IsLaid => Part.Kind.IsPost();
+
     /// <summary>The drawing small enough for a screen: the deeper a cut, the darker.</summary>
     /// <param name="layer">Name of a layer that stands out from the others; null for none.</param>
     public Picture Picture(string? layer = null)
@@ -44,9 +47,11 @@ public sealed record MachinedPiece(Part Part, ImmutableArray<MachinedLayer> Laye
         // Lettering that is too small to read is left out, and takes no room either.
         var shapes = Drawing.Entities.OfType<DxfPath>().Aggregate(Box2.Empty, (box, p) => box.With(p.Path.Bounds));
         var room = Paper.Grown(-Edge);
-        var scale = Scale.OneTo(Math.Max(1, Math.Max(shapes.Width / room.Width, shapes.Height / room.Height)));
-        var height = shapes.Height * scale.Factor + 2 * Edge;
-        var place = Placement.Centred(shapes, new(0, 0, Paper.Width, height), scale);
+        var (wide, high) = IsLaid ? (shapes.Height, shapes.Width) : (shapes.Width, shapes.Height);
+        var scale = Scale.OneTo(Math.Max(1, Math.Max(wide / room.Width, high / room.Height)));
+        var height = high * scale.Factor + 2 * Edge;
+        var turn = Angle.FromDegrees(IsLaid ? -90 : 0);
+        var place = Placement.Centred(shapes, new(0, 0, Paper.Width, height), scale, turn);
         var named = Layers.ToDictionary(l => l.Name);
         return new(Paper.Width, height, [.. Drawing.Entities.OrderBy(e => e.Layer.Name == layer ? 1 : 0).SelectMany(Marks)]);
 
@@ -60,7 +65,7 @@ public sealed record MachinedPiece(Part Part, ImmutableArray<MachinedLayer> Laye
                 yield return new StrokeMark(drawn, chosen ? Chosen : layer is not null ? Faint : known.Depth > 0 ? Line : entity.Layer.Dash == Dash.None && entity.Layer.LineWidth >= 0.5 ? Heavy : Thin, Drawings.Marks.Layer.Visible);
             }
             else if (entity is DxfText { Text: var text } && text.Height * scale.Factor >= Readable)
-                yield return new TextMark(place.Map(text.At), text.Text, text.Height * scale.Factor, Drawings.Marks.Layer.Lettering, text.Horizontal, text.Vertical);
+                yield return new TextMark(place.Map(text.At), text.Text, text.Height * scale.Factor, Drawings.Marks.Layer.Lettering, text.Horizontal, text.Vertical, turn);
         }
     }
 

@@ -28,7 +28,7 @@ public sealed record TimberBench(Stair Stair, BoardPlan Plan, Costing Costing, I
     public static TimberBench Of(Stair stair, Shop shop, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(stair);
-        var plan = BoardPlan.Of(CuttingList.Of(stair.Kit, shop), stop: stop);
+        var plan = BoardPlan.Of(CuttingList.Of(stair.Kit, shop), stop);
         return new(stair, plan, Costing.Of(plan), [.. ListedGroup.Of(plan.List)], BoardCard.Of(plan));
     }
 }
