@@ -40,7 +40,7 @@ public sealed record MachinedPiece(Part Part, ImmutableArray<MachinedLayer> Laye
     /// <summary>Whether the picture lies though the file's drawing stands, so that more of it is seen: its head to the right.</summary>
     public bool IsLaid => Part.Kind.IsPost();
 
-    /// <summary>The drawing small enough for a screen: the deeper a cut, the darker.</summary>
+    /// <summary>The drawing small enough for a screen: the deeper a cut, the heavier its tint.</summary>
     /// <param name="layer">Name of a layer that stands out from the others; null for none.</param>
     public Picture Picture(string? layer = null)
     {
