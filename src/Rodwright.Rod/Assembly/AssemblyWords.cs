@@ -7,11 +7,12 @@ using Rodwright.Stairs.Findings;
 namespace Rodwright.Rod.Assembly;
 
 /// <summary>What the stages say.</summary>
-internal static class AssemblyWords
+public static class AssemblyWords
 {
     /// <summary>Said once, before all stages.</summary>
     public static IEnumerable<string> Cautions(Kit kit)
     {
+        ArgumentNullException.ThrowIfNull(kit);
         yield return "The local code and safe practice decide how the work is done: two or more people or a hoist to lift a flight, props under it until it is fixed top and bottom, the well and the open side guarded meanwhile; "
             + "dust drawn off at the saw and the router, a mask for what is not; glue as its maker says, open time, cramping time and warmth of the shop included.";
         yield return kit.Plan.Job.Survey.WayIn.Count == 0
@@ -19,7 +20,7 @@ internal static class AssemblyWords
             : SurveyReport.Of(kit).Largest is { } largest ? $"The largest that goes in whole by the way that was measured: {largest.Name}, {largest.Mark}." : "By the way in that was measured nothing of the strings and newels goes in whole: see the findings.";
     }
 
-    public static string DryFit(Kit kit)
+    internal static string DryFit(Kit kit)
     {
         var tenons = kit.Joints.Count(j => j.Kind == JointKind.Tenon);
         return "At the bench, without glue: strings on their steps, "
@@ -27,7 +28,7 @@ internal static class AssemblyWords
             + "every shoulder closed and every piece marked to its place. Then take it apart again.";
     }
 
-    public static string Flight(Kit kit, ShopFlight flight)
+    internal static string Flight(Kit kit, ShopFlight flight)
     {
         var glued = kit.Joints.Count(j => j.Kind == JointKind.RiserToTread && flight.Steps.Contains(j.Male) && flight.Steps.Contains(j.Female));
         return $"{Marks(kit, flight.Strings)} with {Named(kit, flight.Steps)}, seen from below. Glue each tread to its riser, square, blocks rubbed in behind; stand them in one string laid face up, the other on top, cramped or propped from above. "
@@ -36,20 +37,20 @@ internal static class AssemblyWords
             + (kit.Plan.Job.Survey.WayIn.Count > 0 ? "Put together it passes the way in." : "It is meant to go in whole.");
     }
 
-    public static string Standing(Kit kit, IReadOnlyCollection<string> fresh, IReadOnlyCollection<string> moved)
+    internal static string Standing(Kit kit, IReadOnlyCollection<string> fresh, IReadOnlyCollection<string> moved)
     {
         var strings = moved.Select(kit.Find).Where(Carriers.Is).Select(p => p.Id).ToList();
         var verb = strings.Count > 0 ? "Bring in and fix" : fresh.Select(kit.Find).All(p => p.Kind == PartKind.Newel) ? "Stand and plumb" : "Fix";
         return $"{verb} {Marks(kit, [.. strings, .. fresh])}";
     }
 
-    public static string Steps(Kit kit, IReadOnlyCollection<string> fresh)
+    internal static string Steps(Kit kit, IReadOnlyCollection<string> fresh)
     {
         var steps = fresh.Select(id => kit.Find(id).Step).Distinct().Order().ToList();
         return steps.Count == 1 ? $"Step {Number.Print(steps[0], 0)}" : $"Steps {string.Join(", ", Ranges(steps))}, from the bottom";
     }
 
-    public static string Site(Kit kit, IReadOnlyCollection<string> fresh, IReadOnlyCollection<string> moved, IReadOnlyCollection<string> standing)
+    internal static string Site(Kit kit, IReadOnlyCollection<string> fresh, IReadOnlyCollection<string> moved, IReadOnlyCollection<string> standing)
     {
         var (here, there) = (fresh.Concat(moved).ToHashSet(), standing.ToHashSet());
         // Joints that close now: between what comes and what stands, or among what is new.
@@ -81,7 +82,7 @@ internal static class AssemblyWords
     }
 
     /// <summary>W1, F1.</summary>
-    public static string Marks(Kit kit, IEnumerable<string> ids) => string.Join(", ", ids.Select(id => kit.Find(id).Mark));
+    internal static string Marks(Kit kit, IEnumerable<string> ids) => string.Join(", ", ids.Select(id => kit.Find(id).Mark));
 
     private static string Named(Kit kit, IReadOnlyCollection<string> ids)
     {
