@@ -103,6 +103,18 @@ internal readonly struct ChordArc
         return b >= 0 ? -root - b : power / (root - b);
     }
 
+    /// <summary>How far along a unit direction from a point its line crosses the arc's circle: twice, or not at all.</summary>
+    public IEnumerable<double> Crossings(Point2 p, Vector2 direction)
+    {
+        var ((x, y), dx, dy) = (Local(p), along.Dot(direction), along.Cross(direction));
+        var (b, power) = (x * dx + (y - rise) * dy, Power(x, y));
+        var square = b * b - power;
+        // A line that touches the circle, but for rounding.
+        if (square < -1e-9 * Radius * Radius) return [];
+        var far = -b - (b < 0 ? -1 : 1) * Math.Sqrt(Math.Max(0, square));
+        return far == 0 ? [0] : [far, power / far];
+    }
+
     /// <summary>Signed turn about the centre from one point of the arc to another less than half a turn on, radians.</summary>
     public double Turn(Point2 a, Point2 b)
     {

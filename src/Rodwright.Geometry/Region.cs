@@ -24,10 +24,13 @@ public static class Region
     public static bool IsSimple(Path2 path) => new ArcMemory([path]).ToPolygon(path).IsValid;
 
     /// <summary>What of <paramref name="whole"/> lies outside <paramref name="taken"/>: outer outlines anticlockwise, holes clockwise.</summary>
-    public static IReadOnlyList<Path2> Difference(Path2 whole, Path2 taken)
+    public static IReadOnlyList<Path2> Difference(Path2 whole, Path2 taken) => Difference(whole, [taken]);
+
+    /// <summary>What of <paramref name="whole"/> lies outside all of <paramref name="taken"/>, of which each closed path counts by itself: outer outlines anticlockwise, holes clockwise.</summary>
+    public static IReadOnlyList<Path2> Difference(Path2 whole, IReadOnlyList<Path2> taken)
     {
-        var arcs = new ArcMemory([whole, taken]);
-        var (from, off) = (arcs.ToPolygon(whole), arcs.ToPolygon(taken));
+        var arcs = new ArcMemory([whole, .. taken]);
+        var (from, off) = (arcs.ToPolygon(whole), taken.Count == 1 ? arcs.ToPolygon(taken[0]) : CascadedPolygonUnion.Union([.. taken.Select(arcs.ToPolygon)]));
         try
         {
             return Outlines(OverlayNGRobust.Overlay(from, off, NetTopologySuite.Operation.Overlay.SpatialFunction.Difference), arcs);

@@ -1,6 +1,7 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Proof;
+using Rodwright.Stairs.Shops;
 
 namespace Rodwright.Rod;
 
@@ -10,6 +11,11 @@ namespace Rodwright.Rod;
 /// <param name="Style">Paper, scale, date.</param>
 public sealed record RodJob(Stair Stair, ProofReport Proof, RodStyle Style)
 {
+    private readonly ShopRouter? router;
+
+    /// <summary>Cutters of machine and hand router; usual ones where none were given.</summary>
+    public ShopRouter Router { get => router ?? ShopRouter.Usual(Units); init => router = value; }
+
     /// <summary>The unit of every figure on the sheets.</summary>
     public Units Units => Stair.Units;
 }

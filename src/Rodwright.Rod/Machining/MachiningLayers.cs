@@ -26,6 +26,18 @@ public static class MachiningLayers
     /// <summary>Lettering, arrows and seats: pencilled, not cut.</summary>
     public static DxfLayer Marking { get; } = new("MARKING", 3, 0.18, Dash.None);
 
+    /// <summary>What a round cutter leaves in inside corners. Not cut: squared by hand where the list says so.</summary>
+    public static DxfLayer ToolRadius { get; } = new("TOOL-RADIUS", 11, 0.18, Dash.None);
+
+    /// <summary>Opening of a router jig, cut right through its plate.</summary>
+    public static DxfLayer JigOpening { get; } = new("JIG-OPENING", 7, 0.5, Dash.None);
+
+    /// <summary>Edge of a router jig's plate; any plate no smaller will do.</summary>
+    public static DxfLayer JigPlate { get; } = new("JIG-PLATE", 8, 0.18, Dash.None);
+
+    /// <summary>The housing a router jig makes, and the lines it is laid by: pencilled.</summary>
+    public static DxfLayer JigLines { get; } = new("JIG-LINES", 3, 0.18, Dash.None);
+
     /// <summary>The layer of a cut: its operation and depth; for a bore the depth (its diameter is lettered beside it), for a rounded edge the radius; where it begins below the face, from which depth to which: GROOVE-13_5-TO-54_5.</summary>
     public static DxfLayer Of(Cut cut)
     {

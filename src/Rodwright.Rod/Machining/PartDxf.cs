@@ -11,12 +11,14 @@ public static class PartDxf
     /// <summary>The drawing of a part.</summary>
     /// <param name="part">The part.</param>
     /// <param name="kit">The kit it belongs to.</param>
-    public static DxfDrawing Of(Part part, Kit kit)
+    /// <param name="left">What the cutter leaves of it: <see cref="CutterCorners.Of"/>.</param>
+    public static DxfDrawing Of(Part part, Kit kit, IEnumerable<LeftByCutter> left)
     {
         var entities = new List<DxfEntity>();
         if (part.Kind.IsPost()) Newel(part, entities);
         else if (part.Kind == PartKind.BentRiser) Flat(FlatRiser.Of(kit.Plan, part), entities);
         else Board(part, entities);
+        entities.AddRange(left.Select(l => new DxfPath(part.Kind.IsPost() ? MachiningLayers.OnFace(MachiningLayers.ToolRadius, part.Faces[l.Face].Looks) : MachiningLayers.ToolRadius, l.Shape)));
         entities.AddRange(PartMarking.Of(part, kit));
         return new(entities);
     }

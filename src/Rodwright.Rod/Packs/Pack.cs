@@ -13,12 +13,15 @@ using Rodwright.Rod.Templates;
 namespace Rodwright.Rod.Packs;
 
 /// <summary>Everything a stair is made from: the set of sheets, the true-size templates, and the files of the parts.</summary>
-/// <param name="Set">Cover, plan, strings, newels, steps, ordinates, list.</param>
+/// <param name="Set">Cover, plan, strings, newels, steps, ordinates, lists.</param>
 /// <param name="TrueSize">Full-size templates, cut into tiles where the paper is smaller.</param>
-/// <param name="Parts">DXF for each part, ordinates and parts list as CSV.</param>
+/// <param name="Parts">DXF for each part, for pairs of strings and for router jigs, what the cutter leaves, ordinates and parts list as CSV.</param>
 /// <param name="Booklet">The rod step by step, for who sets it out by hand; null when it was not asked for.</param>
 public sealed record Pack(SheetSet Set, SheetSet TrueSize, ImmutableArray<WrittenFile> Parts, SheetSet? Booklet = null)
 {
+    /// <summary>What the machine's cutter leaves, by the mark of the part.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<LeftByCutter>> Left { get; init; } = ImmutableDictionary<string, IReadOnlyList<LeftByCutter>>.Empty;
+
     /// <summary>Draws the pack.</summary>
     /// <param name="rod">The stair and how to print it.</param>
     /// <param name="progress">Told, in words, what is being drawn; null for silence.</param>
@@ -29,17 +32,20 @@ public sealed record Pack(SheetSet Set, SheetSet TrueSize, ImmutableArray<Writte
         List<Sheet> sheets = [.. StairSheets.Make(rod)];
         progress?.Report("drawing newels and steps");
         sheets.AddRange(PieceSheets.Make(rod));
+        progress?.Report("following the cutter");
+        var left = MachiningList.Left(rod);
+        sheets.AddRange(MachiningSheets.Make(rod, left));
         progress?.Report("drawing the cover");
         var set = new SheetSet("set", rod.Stair.Job.Title, [.. Cover.Make(rod, sheets), .. sheets]);
         progress?.Report("drawing templates");
         var trueSize = new SheetSet("true-size", rod.Stair.Job.Title + ", templates at true size", TrueSizePages.Of(TemplateSheets.Make(rod), rod.Style.Paper));
         if (booklet) progress?.Report("drawing the booklet");
-        return new(set, trueSize, [.. PartFiles.Make(rod)],
-            booklet ? new("booklet", rod.Stair.Job.Title + ", step by step", BookletSheets.Make(rod)) : null);
+        return new(set, trueSize, [.. PartFiles.Make(rod, left), .. PairDxf.Files(rod.Stair.Kit, left), .. Jigs.Files(rod)],
+            booklet ? new("booklet", rod.Stair.Job.Title + ", step by step", BookletSheets.Make(rod)) : null) { Left = left };
     }
 
     /// <summary>
-    /// The pack as files, with what else belongs in its folder: paths with forward slashes: two PDFs (three with the booklet), an SVG for each sheet, a DXF for each part, CSV tables, and the list of them all.
+    /// The pack as files, with what else belongs in its folder: paths with forward slashes: two PDFs (three with the booklet), an SVG for each sheet, DXF for parts, pairs and jigs, CSV tables, and the list of them all.
     /// </summary>
     public ImmutableArray<WrittenFile> Write(IEnumerable<WrittenFile> others, IProgress<string>? progress = null)
     {

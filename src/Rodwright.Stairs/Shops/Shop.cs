@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Geometry;
 
 namespace Rodwright.Stairs.Shops;
 
@@ -16,6 +17,9 @@ public sealed record Shop
 
     /// <summary>What is left on for planing, jointing and cutting to length.</summary>
     public ShopAllowances Allowances { get; init; } = new();
+
+    /// <summary>Cutters of the machine and of the hand router.</summary>
+    public ShopRouter Router { get; init; } = new();
 
     /// <summary>Boards that are stocked or can be had.</summary>
     public ImmutableArray<ShopBoard> Boards { get; init; } = [];
@@ -36,7 +40,7 @@ public sealed record Shop
     public ShopRates Rates { get; init; } = new();
 
     /// <summary>Equal when all of it is: arrays alone would be compared by identity.</summary>
-    public bool Equals(Shop? other) => other is not null && Name == other.Name && Currency == other.Currency && Saw == other.Saw && Allowances == other.Allowances && Rates == other.Rates
+    public bool Equals(Shop? other) => other is not null && Name == other.Name && Currency == other.Currency && Saw == other.Saw && Router == other.Router && Allowances == other.Allowances && Rates == other.Rates
         && Boards.SequenceEqual(other.Boards) && Sheets.SequenceEqual(other.Sheets) && Offcuts.SequenceEqual(other.Offcuts) && Fixings.SequenceEqual(other.Fixings) && Work.SequenceEqual(other.Work);
 
     /// <inheritdoc/>
@@ -57,6 +61,25 @@ public sealed record ShopSaw
 
     /// <summary>Shortest offcut that is kept; default 600.</summary>
     public double LeastOffcut { get; init; } = 600;
+}
+
+/// <summary>What recesses are cut with, mm across.</summary>
+public sealed record ShopRouter
+{
+    /// <summary>The machine's cutter; default 10.</summary>
+    public double Cutter { get; init; } = 10;
+
+    /// <summary>The hand router's straight cutter; default 12.</summary>
+    public double HandCutter { get; init; } = 12;
+
+    /// <summary>The hand router's guide bush, outside; default 30.</summary>
+    public double Bush { get; init; } = 30;
+
+    /// <summary>How far a jig's opening stands outside what is cut through it: half of bush less cutter.</summary>
+    public double Offset => (Bush - HandCutter) / 2;
+
+    /// <summary>What is taken where no shop file says otherwise: whole millimetres, or the nearest usual fractions of an inch, 3/8, 1/2 and 1 1/4.</summary>
+    public static ShopRouter Usual(Units units) => units.IsInches ? new() { Cutter = Units.Inch * 3 / 8, HandCutter = Units.Inch / 2, Bush = Units.Inch * 5 / 4 } : new();
 }
 
 /// <summary>What is left on, mm.</summary>

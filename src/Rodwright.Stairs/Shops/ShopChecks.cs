@@ -23,6 +23,8 @@ internal static class ShopChecks
         for (var i = 0; i < shop.Offcuts.Length; i++)
             if (reading.IsSound($"offcuts[{i}].id") && !offcuts.Add(shop.Offcuts[i].Id))
                 reading.Contradict(ShopCodes.SameOffcut, $"offcuts[{i}].id", $"two offcuts are called \"{JsonWords.Shown(shop.Offcuts[i].Id)}\"", "write another number on one of them");
+        if (shop.Router.Offset <= 0 && reading.IsSound("router"))
+            reading.Contradict(ShopCodes.BushTooNarrow, "router.bush", $"a cutter of {Number.Exact(shop.Router.HandCutter)} does not pass a bush of {Number.Exact(shop.Router.Bush)}", "give the bush's outside, or the hand router's cutter");
         if (!shop.Work.IsEmpty && shop.Rates.Hour == 0 && !reading.IsGiven("rates.hour") && reading.IsSound("rates"))
             reading.Contradict(ShopCodes.NoRate, "rates.hour", "operations are listed, but no price of an hour", "give rates.hour; 0 where work is not to be reckoned");
     }

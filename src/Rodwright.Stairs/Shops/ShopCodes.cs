@@ -23,4 +23,7 @@ public static class ShopCodes
 
     /// <summary>Work that is to be reckoned without a price of an hour.</summary>
     public const string NoRate = "RW1306";
+
+    /// <summary>A guide bush that its cutter does not pass.</summary>
+    public const string BushTooNarrow = "RW1307";
 }

@@ -23,6 +23,7 @@ public static class ShopFields
         new TextField<Shop>("currency", "sign of the currency", 5, "printed before every price", s => s.Currency, (s, v) => s with { Currency = v }),
         new GroupField<Shop, ShopSaw>("saw", "saw", "what sawing takes", s => s.Saw, (s, v) => s with { Saw = v }, Saw),
         new GroupField<Shop, ShopAllowances>("allowances", "allowances", "what is left on for planing, jointing and cutting to length", s => s.Allowances, (s, v) => s with { Allowances = v }, Allowances),
+        new GroupField<Shop, ShopRouter>("router", "routers", "what recesses are cut with", s => s.Router, (s, v) => s with { Router = v }, Router),
         new ListField<Shop, ShopBoard>("boards", "boards", "boards in braces: material, thickness, width, lengths and price", new(), Board, 500, s => s.Boards, (s, v) => s with { Boards = v }),
         new ListField<Shop, ShopSheet>("sheets", "sheets", "sheets in braces: material, thickness, length, width and price", new(), Sheet, 100, s => s.Sheets, (s, v) => s with { Sheets = v }),
         new ListField<Shop, ShopOffcut>("offcuts", "offcuts", "offcuts of earlier jobs in braces: id, material, thickness, width and length", new(), Offcut, 500, s => s.Offcuts, (s, v) => s with { Offcuts = v }),
@@ -44,6 +45,17 @@ public static class ShopFields
         new NumberField<ShopSaw>("endTrim", "end trim", new(0, 500, "mm"), "cut off each end of a board before it is used, the saw's cut included", s => s.EndTrim, (s, v) => s with { EndTrim = v }),
         new NumberField<ShopSaw>("edgeTrim", "edge trim", new(0, 50, "mm"), "taken off each edge of a board that is ripped into several", s => s.EdgeTrim, (s, v) => s with { EdgeTrim = v }),
         new NumberField<ShopSaw>("leastOffcut", "least offcut kept", new(0, 10000, "mm"), "what is left over and at least so long goes back to the rack", s => s.LeastOffcut, (s, v) => s with { LeastOffcut = v }),
+    ];
+
+    private static NumberRule CutterSize => new(1, 60, "mm");
+
+    private static NumberRule BushSize => new(2, 120, "mm");
+
+    private static ImmutableArray<Field<ShopRouter>> Router =>
+    [
+        new NumberField<ShopRouter>("cutter", "machine's cutter", CutterSize, "what it leaves in inside corners is in the machining files; no wider than the narrowest housing (common practice: 8 to 12)", r => r.Cutter, (r, v) => r with { Cutter = v }),
+        new NumberField<ShopRouter>("handCutter", "hand router's cutter", CutterSize, "a straight one, for jigs (common practice: 12)", r => r.HandCutter, (r, v) => r with { HandCutter = v }),
+        new NumberField<ShopRouter>("bush", "guide bush", BushSize, "outside, for jigs; wider than the hand router's cutter (common practice: 24 to 40)", r => r.Bush, (r, v) => r with { Bush = v }),
     ];
 
     private static ImmutableArray<Field<ShopAllowances>> Allowances =>

@@ -15,7 +15,7 @@ public static class UsualShop
     {
         ArgumentNullException.ThrowIfNull(job);
         var (timber, sheet) = (job.Practice.Timber, job.Practice.RiserMaterial);
-        var usual = Of(timber, sheet);
+        var usual = Of(timber, sheet) with { Router = ShopRouter.Usual(job.Units) };
         if (!job.Units.IsInches) return usual;
         return usual with
         {

@@ -2,11 +2,15 @@ using System.CommandLine;
 using System.Text;
 using Rodwright.Drawings.Formats;
 using Rodwright.Joinery.Timber;
+using Rodwright.Geometry;
 using Rodwright.Output;
 using Rodwright.Rod;
+using Rodwright.Rod.Machining;
 using Rodwright.Rod.Packs;
 using Rodwright.Rod.Timber;
+using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Shops;
 
 namespace Rodwright.Commands;
 
@@ -25,8 +29,11 @@ internal static class PackCommand
         var model = new Option<bool>("--model") { Description = "Add the solid model, each piece by name: stair.glb, stair.step and stair.ifc" };
         var timber = new Option<bool>("--timber") { Description = "Add the timber, in a folder of its own: cutting list, board plan, costing and quotation, as sheets, workbook and CSV" };
         var shop = ShopArgument.Option();
+        shop.Description = $"Shop file, NAME{ShopFile.Ending}: its routers' cutters and bush are for the machining files and jigs, its stock and prices for --timber; without it usual ones";
+        var router = new RouterOptions();
         PrintOptions.Validate(paper, scale);
-        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet, model, timber, shop, regulations };
+        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet, model, timber, regulations, shop };
+        router.AddTo(command);
         command.SetAction((parsed, stop) => Task.FromResult(Run(parsed, stop)));
         return command;
 
@@ -35,10 +42,16 @@ internal static class PackCommand
             var path = parsed.GetValue(job)!;
             if (JobArgument.SetOut(path, parsed.GetValue(regulations), around) is not { } stair) return Exit.Errors;
             if (ShopArgument.Read(parsed.GetValue(shop), stair.Job, around) is not { } from) return Exit.Errors;
+            var tools = router.Of(from.Router, parsed);
+            if (tools.Offset <= 0)
+            {
+                FindingText.Write(around.Error, path, [new(ShopCodes.BushTooNarrow, Severity.Error, "--bush", $"a cutter of {Number.Exact(tools.HandCutter)} does not pass a bush of {Number.Exact(tools.Bush)}", "give the bush's outside, or the hand router's cutter")]);
+                return Exit.Errors;
+            }
             var today = DateOnly.FromDateTime(around.Time.GetLocalNow().DateTime);
             var progress = new Progress(around);
             progress.Report("proving");
-            var rod = new RodJob(stair, stair.Prove(), PrintOptions.Style(parsed.GetValue(paper), parsed.GetValue(scale), stair.Units) with { Date = today.ToString("O", null), Revision = parsed.GetValue(revision)! });
+            var rod = new RodJob(stair, stair.Prove(), PrintOptions.Style(parsed.GetValue(paper), parsed.GetValue(scale), stair.Units) with { Date = today.ToString("O", null), Revision = parsed.GetValue(revision)! }) { Router = tools };
             var pack = Pack.Draw(rod, progress, parsed.GetValue(booklet));
             List<WrittenFile> others =
             [
@@ -72,6 +85,7 @@ internal static class PackCommand
             progress.Done();
             FindingText.Write(around.Error, path, findings);
             around.Out.WriteLine($"{pack.Set.Sheets.Length} sheets, {pack.TrueSize.Sheets.Length} true-size pages, {pack.Parts.Length} part files in {parsed.GetValue(folder)}");
+            foreach (var line in MachiningSummary.Of(rod, pack)) around.Out.WriteLine(line);
             around.Out.WriteLine(rod.Proof.Holds ? "It goes together." : "It does not go together: see `rodwright prove`.");
             return Exit.Done;
         }

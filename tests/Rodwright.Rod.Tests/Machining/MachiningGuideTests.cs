@@ -10,7 +10,7 @@ public sealed class MachiningGuideTests
 {
     public static TheoryData<string> Rows =>
     [
-        .. new[] { MachiningLayers.Outline, MachiningLayers.Blank, MachiningLayers.Jointed, MachiningLayers.TopEdge, MachiningLayers.Marking }.Select(l => $"| `{l.Name}` | "),
+        .. new[] { MachiningLayers.Outline, MachiningLayers.Blank, MachiningLayers.Jointed, MachiningLayers.TopEdge, MachiningLayers.Marking, MachiningLayers.ToolRadius, MachiningLayers.JigOpening, MachiningLayers.JigPlate, MachiningLayers.JigLines }.Select(l => $"| `{l.Name}` | "),
         .. Enum.GetValues<CutKind>().Select(k => MachiningLayers.Of(new("c", k, 0, Path2.Rectangle(0, 0, 1, 1), 12)).Name)
             .Select(n => $"| `{n[..^2]}` {(n.StartsWith("ROUND", StringComparison.Ordinal) ? "radius" : "depth")} | "),
     ];

@@ -30,7 +30,7 @@ internal sealed class ReadPart
             }
             if (name is "OUTLINE") Outlines[face] = shape;
             else if (name is "TOP-EDGE") TopEdge = shape;
-            else if (name is not ("BLANK" or "JOINTED" or "MARKING"))
+            else if (name is not ("BLANK" or "JOINTED" or "MARKING" or "TOOL-RADIUS"))
             {
                 var dash = name.LastIndexOf('-');
                 Cuts.Add(new(face, name[..dash], double.Parse(name[(dash + 1)..].Replace('_', '.'), CultureInfo.InvariantCulture), shape));

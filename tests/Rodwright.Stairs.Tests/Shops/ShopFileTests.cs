@@ -12,7 +12,7 @@ namespace Rodwright.Stairs.Tests.Shops;
 public sealed class ShopFileTests
 {
     private const string Good = """
-        { "rodwrightShop": 1, "name": "Heron Mill", "currency": "€", "saw": { "kerf": 3.2, "endTrim": 20, "edgeTrim": 2, "leastOffcut": 500 },
+        { "rodwrightShop": 1, "name": "Heron Mill", "currency": "€", "saw": { "kerf": 3.2, "endTrim": 20, "edgeTrim": 2, "leastOffcut": 500 }, "router": { "cutter": 8, "handCutter": 12.7, "bush": 27 },
           "allowances": { "planing": 4, "planingOver": 6, "planingLimit": 100, "length": 12, "stringEnd": 50, "newelEnd": 30, "glueEnd": 8, "glueBack": 9 },
           "boards": [
             { "material": "oak", "thickness": 25, "width": 150, "lengths": [2400, 3000], "pricePerMetre": 9.5, "grade": "prime" },
@@ -34,6 +34,8 @@ public sealed class ShopFileTests
         { "no name", "\"name\": \"Heron Mill\", ", "", "RW1008", "name", true },
         { "an unknown field", "\"currency\"", "\"coin\"", "RW1007", "coin", true },
         { "a kerf below nothing", "\"kerf\": 3.2", "\"kerf\": -1", "RW1017", "saw.kerf", true },
+        { "a bush its cutter does not pass", "\"bush\": 27", "\"bush\": 12.7", "RW1307", "router.bush", false },
+        { "a cutter wider than any", "\"cutter\": 8", "\"cutter\": 80", "RW1020", "router.cutter", true },
         { "a board without a timber", "\"material\": \"oak\", \"thickness\": 38, ", "\"thickness\": 38, ", "RW1008", "boards[1].material", true },
         { "a board without a price", "\"price\": 55, ", "", "RW1302", "boards[1]", false },
         { "a board with two prices", "\"pricePerMetre\": 9.5", "\"pricePerMetre\": 9.5, \"price\": 20", "RW1303", "boards[0]", false },
@@ -51,6 +53,7 @@ public sealed class ShopFileTests
     {
         var read = ShopFile.Read(Good);
         Assert.Empty(read.Findings);
+        Assert.Equal((8.0, 7.15), (read.Value!.Router.Cutter, Math.Round(read.Value.Router.Offset, 9)));
         Assert.Equal((3.2, 500.0, "K2", 55.0, 28.5), (read.Value!.Saw.Kerf, read.Value.Saw.LeastOffcut, read.Value.Offcuts[1].Id, read.Value.Boards[1].PriceOf(3600), read.Value.Boards[0].PriceOf(3000)));
         Assert.Equal(read.Value, ShopFile.Read(ShopFile.Write(read.Value)).Value);
     }

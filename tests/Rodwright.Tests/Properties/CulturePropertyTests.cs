@@ -64,7 +64,7 @@ public class CulturePropertyTests
                 1 => StringSheets.Walls(rod).Concat(StringSheets.Newels(rod)).Select(SvgWriter.Write),
                 2 => PieceSheets.Make(rod).Select(SvgWriter.Write),
                 3 => RodSheets.Make(rod).Concat(Cover.Make(rod, [])).Select(SvgWriter.Write),
-                _ => [Text(DxfWriter.Write(PartDxf.Of(part, stair.Kit)))],
+                _ => [Text(DxfWriter.Write(PartDxf.Of(part, stair.Kit, CutterCorners.Of(part, 10))))],
             },
         ];
     }
