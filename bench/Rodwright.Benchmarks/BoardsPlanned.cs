@@ -28,5 +28,5 @@ public class BoardsPlanned
 
     /// <summary>List and board plan of a winder stair.</summary>
     [Benchmark]
-    public bool OfAStair() => BoardPlan.Of(CuttingList.Of(kit, UsualShop.Of(kit.Plan.Job.Practice.Timber, kit.Plan.Job.Practice.RiserMaterial))).IsProven;
+    public bool OfAStair() => BoardPlan.Of(CuttingList.Of(kit, UsualShop.For(kit.Plan.Job))).IsProven;
 }

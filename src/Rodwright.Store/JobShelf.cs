@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using Rodwright.Store.Rows;
 using Rodwright.Store.Search;
 using Rodwright.Workshop.Shelf;
+using Rodwright.Workshop.Shops;
 using Rodwright.Workshop.Tables;
 
 namespace Rodwright.Store;
@@ -26,6 +27,7 @@ public sealed class JobShelf : IJobShelf, IDisposable
         this.provider = provider;
         this.clock = clock;
         Tables = new OwnTables(provider, clock);
+        Shop = new OwnShop(provider, clock);
     }
 
     /// <inheritdoc/>
@@ -33,6 +35,9 @@ public sealed class JobShelf : IJobShelf, IDisposable
 
     /// <inheritdoc/>
     public IOwnTables Tables { get; }
+
+    /// <inheritdoc/>
+    public IOwnShop Shop { get; }
 
     /// <summary>Carries the store forward, then opens it.</summary>
     internal static async Task<JobShelf> Open(StoreProvider provider, TimeProvider clock, CancellationToken stop)

@@ -17,6 +17,8 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
 
     public DbSet<OwnTableRow> Tables => Set<OwnTableRow>();
 
+    public DbSet<ShopRow> Shops => Set<ShopRow>();
+
     protected override void OnModelCreating(ModelBuilder model)
     {
         model.Entity<JobRow>(job =>
@@ -41,6 +43,16 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
             table.Property(t => t.ChangedBy).HasColumnName("changed_by").HasColumnOrder(3);
             table.Property(t => t.ChangedAt).HasColumnName("changed_utc").HasColumnOrder(4).HasConversion(Utc);
             table.Property(t => t.Text).HasColumnName("text").HasColumnOrder(5);
+        });
+        model.Entity<ShopRow>(shop =>
+        {
+            // The key is what lets one writer of a version win.
+            shop.ToTable("shop_versions").HasKey(s => s.Version).HasName("shop_versions_key");
+            shop.Property(s => s.Version).HasColumnName("version").HasColumnOrder(0).ValueGeneratedNever();
+            shop.Property(s => s.ChangedBy).HasColumnName("changed_by").HasColumnOrder(1);
+            shop.Property(s => s.ChangedAt).HasColumnName("changed_utc").HasColumnOrder(2).HasConversion(Utc);
+            shop.Property(s => s.Ticket).HasColumnName("ticket").HasColumnOrder(3);
+            shop.Property(s => s.Text).HasColumnName("text").HasColumnOrder(4);
         });
         model.Entity<RevisionRow>(revision =>
         {

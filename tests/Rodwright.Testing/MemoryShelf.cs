@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rodwright.Workshop.Shelf;
+using Rodwright.Workshop.Shops;
 using Rodwright.Workshop.Tables;
 
 namespace Rodwright.Testing;
@@ -27,6 +28,11 @@ public sealed class MemoryShelf(TimeProvider time) : IJobShelf
     public IOwnTables Tables => tables ??= new MemoryTables(time, Using);
 
     private MemoryTables? tables;
+
+    /// <inheritdoc/>
+    public IOwnShop Shop => shop ??= new MemoryShop(time);
+
+    private MemoryShop? shop;
 
     private ImmutableArray<JobCard> Using(string id)
     {

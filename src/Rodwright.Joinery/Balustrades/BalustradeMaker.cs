@@ -21,19 +21,32 @@ internal static class BalustradeMaker
         var ends = RailEnds.Of(plan, balustrade, parts, findings);
         for (var i = 0; i < parts.Count; i++)
             if (parts[i].Kind is PartKind.Newel or PartKind.WallNewel) parts[i] = RailMortices.Cut(plan, parts[i], [.. ends.Where(e => e.Newel == parts[i].Id)], findings);
-        parts.AddRange(open.Select(r => HandrailMaker.Make(plan, r, [.. ends.Where(e => ReferenceEquals(e.Rail, r))])));
+        foreach (var rail in open)
+        {
+            var under = UnderString.Of(rail, boards);
+            parts.Add(HandrailMaker.Make(plan, rail, [.. ends.Where(e => ReferenceEquals(e.Rail, rail))], under));
+            if (under is null) continue;
+            joints.Add(new($"{rail.Id}/{under.String}", JointKind.UnderString, rail.Id, under.String, 0));
+            // Where its lower edge reaches the newel before the string, part of its end stands there.
+            if (under.Meets(HandrailMaker.GrooveLines(plan, rail).Mouth) is null) joints.Add(new($"{rail.Id}/{rail.Stop!.Newel}", JointKind.RailToNewel, rail.Id, rail.Stop.Newel, 0));
+        }
+
         var below = open.Select(r => BaseRail.Of(plan, r, boards)).OfType<BaseRail>().ToList();
         foreach (var rail in below)
         {
             parts.Add(rail.Make(plan));
             if (rail.Rail.String is { } site) joints.Add(new($"{rail.Id}/{site.Id}", JointKind.RailOnString, rail.Id, site.Id, 0));
-            foreach (var newel in new[] { rail.Rail.Lower, rail.Rail.Upper }) joints.Add(new($"{rail.Id}/{newel}", JointKind.RailToNewel, rail.Id, newel, 0));
+            if (rail.Below is { } above && above.Meets(rail.Over) is not null) joints.Add(new($"{rail.Id}/{above.String}", JointKind.UnderString, rail.Id, above.String, 0));
+            var reaches = rail.Below?.Meets(rail.Under) is null;
+            foreach (var newel in new[] { rail.Rail.Lower, reaches ? rail.Rail.Stop?.Newel ?? rail.Rail.Upper : "" }.Where(n => n.Length > 0)) joints.Add(new($"{rail.Id}/{newel}", JointKind.RailToNewel, rail.Id, newel, 0));
         }
+        foreach (var rail in below.Where(b => b.Rail.Kind == RailKind.Landing)) LandingEdgeMaker.Add(plan, rail.Rail, rail.Id, parts, joints);
         var fill = new BalusterMaker(plan, balustrade);
         foreach (var rail in below) fill.Fill(rail.Rail, rail, parts, joints);
         parts.AddRange(Caps(plan, open, [.. parts]));
         foreach (var rail in balustrade.Rails.Where(r => r.Kind == RailKind.Wall)) WallRailMaker.Add(plan, rail, parts, joints);
         RailFindings.Report(plan, balustrade, findings);
+        RailFindings.Stopped(plan, open, findings);
         RailFindings.UnderStrings(plan, open, parts, findings);
         return joints;
     }

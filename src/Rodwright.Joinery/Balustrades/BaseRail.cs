@@ -16,24 +16,27 @@ namespace Rodwright.Joinery.Balustrades;
 internal sealed record BaseRail(RailRun Rail, Path2 Under, Path2 GrooveFloor, Path2 Over)
 {
     /// <summary>The base rail under a handrail; null where its string is missing.</summary>
-    public static BaseRail? Of(StairPlan plan, RailRun rail, IEnumerable<StringBoard> boards)
+    public static BaseRail? Of(StairPlan plan, RailRun rail, IReadOnlyCollection<StringBoard> boards)
     {
         var practice = plan.Job.Balustrade!;
         Path2 under;
-        if (rail.String is null) under = Path2.Polyline(new Point2(rail.From, rail.Floor), new(rail.To, rail.Floor));
+        if (rail.String is null) under = Path2.Polyline(new Point2(rail.From, rail.Floor), new(rail.Face, rail.Floor));
         else if (boards.FirstOrDefault(b => b.Site.Id == rail.String.Id) is { } board) under = board.UpperEdge;
         else return null;
-        return new(rail, under, EdgeOffset.Above(under, practice.BaseRail.Height - practice.Groove), EdgeOffset.Above(under, practice.BaseRail.Height));
+        return new(rail, under, EdgeOffset.Above(under, practice.BaseRail.Height - practice.Groove), EdgeOffset.Above(under, practice.BaseRail.Height)) { Below = UnderString.Of(rail, boards) };
     }
 
     /// <summary>Its id: that of the handrail over it, as a base rail.</summary>
     public string Id => Rail.Kind == RailKind.Landing ? Rail.Id.Replace("landing-rail", "landing-base", StringComparison.Ordinal) : Rail.Id.Replace("handrail", "base-rail", StringComparison.Ordinal);
 
+    /// <summary>The string above that it may come up to; null for none.</summary>
+    public UnderString? Below { get; init; }
+
     /// <summary>Its outline.</summary>
-    public Path2 Outline => Between(Under, Over);
+    public Path2 Outline => Below?.Trim(Under, Over) ?? Between(Under, Over);
 
     /// <summary>Its groove.</summary>
-    public Path2 Groove => Between(GrooveFloor, Over);
+    public Path2 Groove => Below?.Trim(GrooveFloor, Over) ?? Between(GrooveFloor, Over);
 
     /// <summary>What lies between two lines, from one x to the other.</summary>
     public static Path2 Between(Path2 low, Path2 high) => new([.. low.Vertices, .. high.Reversed().Vertices], true);

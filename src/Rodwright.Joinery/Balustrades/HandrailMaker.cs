@@ -8,19 +8,25 @@ namespace Rodwright.Joinery.Balustrades;
 /// <summary>Makes handrails between newels: a straight piece with plumb shoulders and central tenons, grooved underneath for the balusters. Left-hand frame.</summary>
 internal static class HandrailMaker
 {
-    public static Part Make(StairPlan plan, RailRun rail, IReadOnlyCollection<RailEnd> ends)
+    public static Part Make(StairPlan plan, RailRun rail, IReadOnlyCollection<RailEnd> ends, UnderString? under)
     {
         var practice = plan.Job.Balustrade!;
         var upright = Upright.Of(rail);
         var (width, depth) = (practice.Rail.Width, RailEnds.Plumb(rail, practice.Rail.Height));
         var (lower, upper) = (ends.FirstOrDefault(e => !e.IsUpper), ends.FirstOrDefault(e => e.IsUpper));
-        var outline = Path2.Polygon(
-        [
-            new(rail.From, rail.TopAt(rail.From) - depth), new(rail.To, rail.TopAt(rail.To) - depth), .. upper?.Outline ?? [],
-            new(rail.To, rail.TopAt(rail.To)), new(rail.From, rail.TopAt(rail.From)), .. lower?.Outline.Reverse() ?? [],
-        ]);
+        Path2 outline;
+        if (under is not null)
+            outline = new([.. under.Trim(Line(rail, depth), Line(rail, 0)).Vertices, .. (lower?.Outline.Reverse() ?? []).Select(p => new Vertex2(p))], true);
+        else
+        {
+            outline = Path2.Polygon(
+            [
+                new(rail.From, rail.TopAt(rail.From) - depth), new(rail.To, rail.TopAt(rail.To) - depth), .. upper?.Outline ?? [],
+                new(rail.To, rail.TopAt(rail.To)), new(rail.From, rail.TopAt(rail.From)), .. lower?.Outline.Reverse() ?? [],
+            ]);
+        }
         var cuts = new List<Cut>();
-        if (practice.Groove > 0) cuts.Add(Groove(upright, GrooveOf(plan, rail), width, practice.Baluster));
+        if (practice.Groove > 0) cuts.Add(Groove(upright, GrooveOf(plan, rail, under), width, practice.Baluster));
         foreach (var end in ends)
         {
             var (tenon, side) = (practice.Tenon.Thickness, end.IsUpper ? "upper" : "lower");
@@ -39,14 +45,22 @@ internal static class HandrailMaker
         };
     }
 
-    /// <summary>The groove under a rail, in (s, z), from shoulder to shoulder.</summary>
-    public static Path2 GrooveOf(StairPlan plan, RailRun rail)
+    /// <summary>The groove under a rail, in (s, z), from shoulder to shoulder, or to the string it ends under.</summary>
+    public static Path2 GrooveOf(StairPlan plan, RailRun rail, UnderString? under)
+    {
+        var (mouth, ceiling) = GrooveLines(plan, rail);
+        return under?.Trim(mouth, ceiling) ?? BaseRail.Between(mouth, ceiling);
+    }
+
+    /// <summary>The groove's mouth and its bottom, as lines from face to face.</summary>
+    public static (Path2 Mouth, Path2 Ceiling) GrooveLines(StairPlan plan, RailRun rail)
     {
         var (practice, depth) = (plan.Job.Balustrade!, RailEnds.Plumb(rail, plan.Job.Balustrade!.Rail.Height));
-        var groove = RailEnds.Plumb(rail, practice.Groove);
-        return Path2.Polygon(new Point2(rail.From, rail.TopAt(rail.From) - depth), new(rail.To, rail.TopAt(rail.To) - depth),
-            new(rail.To, rail.TopAt(rail.To) - depth + groove), new(rail.From, rail.TopAt(rail.From) - depth + groove));
+        return (Line(rail, depth), Line(rail, depth - RailEnds.Plumb(rail, practice.Groove)));
     }
+
+    /// <summary>A line so far below the rail's top, plumb, from newel face to newel face.</summary>
+    private static Path2 Line(RailRun rail, double below) => Path2.Polyline(new Point2(rail.From, rail.TopAt(rail.From) - below), new(rail.Face, rail.TopAt(rail.Face) - below));
 
     /// <summary>A groove in the middle of a rail's width.</summary>
     internal static Cut Groove(Upright upright, Path2 shape, double width, double across) =>

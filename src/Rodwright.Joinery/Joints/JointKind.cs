@@ -33,6 +33,15 @@ public enum JointKind
     /// <summary>Base rail on the upper edge of its string, glued and screwed.</summary>
     RailOnString,
 
+    /// <summary>End of a handrail, base rail or baluster scribed to the lower edge of the string of a flight above, glued and screwed.</summary>
+    UnderString,
+
+    /// <summary>Base rail of a landing on its nosing.</summary>
+    RailOnNosing,
+
+    /// <summary>Landing nosing on the top edge of its apron lining.</summary>
+    NosingOnApron,
+
     /// <summary>End of a base rail against a newel's face.</summary>
     RailToNewel,
 

@@ -20,11 +20,11 @@ internal static class JointList
                 {
                     CutKind.Recess => JointKind.CapOnNewel,
                     CutKind.Mortice when male.Contains("rail", StringComparison.Ordinal) => JointKind.RailTenon,
-                    CutKind.CornerHousing => JointKind.Corner,
+                    CutKind.CornerHousing or CutKind.Dovetail => JointKind.Corner,
                     CutKind.Housing => male.StartsWith("riser", StringComparison.Ordinal) ? JointKind.RiserHousing : JointKind.TreadHousing,
                     _ => JointKind.Tenon,
                 };
-                joints.Add(new(group.Key, kind, male, female.Id, reaches.GetValueOrDefault(group.Key, first.Depth)));
+                joints.Add(new(group.Key, kind, male, female.Id, reaches.GetValueOrDefault(group.Key, first.Kind == CutKind.Dovetail ? first.Shape.Bounds.Width : first.Depth)));
             }
         }
         for (var k = 1; k <= plan.Risers; k++)

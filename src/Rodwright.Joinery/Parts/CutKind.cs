@@ -9,6 +9,9 @@ public enum CutKind
     /// <summary>Recess for the end of a string at the corner of the room.</summary>
     CornerHousing,
 
+    /// <summary>Socket for a dovetail at the corner of the room, seen from the lower string's end: it spreads behind the face.</summary>
+    Dovetail,
+
     /// <summary>Deep recess for a tenon.</summary>
     Mortice,
 

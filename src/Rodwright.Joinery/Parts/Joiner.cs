@@ -35,6 +35,11 @@ public static class Joiner
         if (!plan.RoundedEnds.IsEmpty) parts.AddRange(BullNose.Make(plan, sections.Risers[1], reaches));
         parts.AddRange(sections.Risers.Values.Where(r => r.Step > 1 || plan.RoundedEnds.IsEmpty).OrderBy(r => r.Step).Select(r => RiserMaker.Make(plan, r, findings, reaches)));
         List<Joint> rails = balustrade is null ? [] : BalustradeMaker.Add(plan, balustrade, strings, parts, findings);
+        if (plan.Job.LandingEdge is not null && !parts.Exists(p => p.Kind == PartKind.Apron))
+        {
+            findings.Add(new("RW4107", Severity.Note, "landing edges", "no landing has an open edge with a balustrade on it, so no nosing and no apron lining is made",
+                "a half landing round a well, or a balustrade on the upper floor (balustrade.upperLanding.length)"));
+        }
         if (plan.Job.Carriage is not null) rails.AddRange(CarriageMaker.Add(plan, parts));
         if (plan.Job.SmallParts is not null) rails.AddRange(SmallPartMaker.Add(plan, strings, parts));
         var kit = new Kit(plan, [.. parts], [.. JointList.Of(plan, parts, reaches), .. rails], strings, [.. findings]);

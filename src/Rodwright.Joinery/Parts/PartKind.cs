@@ -57,6 +57,12 @@ public enum PartKind
     /// <summary>Bracket under a wall rail: a block from the wall to the rail.</summary>
     Bracket,
 
+    /// <summary>Nosing along the open edge of a landing, under its base rail; its face side is its top.</summary>
+    LandingNosing,
+
+    /// <summary>Apron lining below a landing nosing, seen from the well.</summary>
+    Apron,
+
     /// <summary>Wedge driven under a tread or behind a riser, seen on the string's face.</summary>
     Wedge,
 

@@ -85,6 +85,8 @@ internal static class ClashProof
         var area = inside.Count < 3 ? 0 : ConvexClip.Area(inside);
         var corner = a.Cuts.Concat(b.Cuts).FirstOrDefault(c => c.Kind == CutKind.CornerHousing && (c.Joint == $"{a.Id}/{b.Id}" || c.Joint == $"{b.Id}/{a.Id}"));
         if (corner is not null) area -= corner.Depth * corner.Shape.Bounds.Width;
+        var socket = a.Cuts.Concat(b.Cuts).FirstOrDefault(c => c.Kind == CutKind.Dovetail && (c.Joint == $"{a.Id}/{b.Id}" || c.Joint == $"{b.Id}/{a.Id}"));
+        if (socket is not null) area -= socket.Depth * socket.Shape.Bounds.Width;
         return area <= LeastArea || CarrierHeights.Pass(a, b, inside) ? null : new(a.Id, b.Id, "in plan", area, true);
     }
 

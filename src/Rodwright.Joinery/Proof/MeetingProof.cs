@@ -24,6 +24,31 @@ internal static class MeetingProof
         return new(joint.Id, "glued and screwed", riser.Id, tread.Id, gap, 0, 0, "", gap <= Tolerance.Joint && meets > 1 && shares > Tolerance.Joint);
     }
 
+    /// <summary>Tails in their sockets: each socket's corners are corners of the tails, as far along the lower string as the upper one is thick, and every tail has its socket.</summary>
+    private static JointProof Dovetailed(Joint joint, Part male, Part female)
+    {
+        var (plane, own) = (female.FaceSide.Frame, male.FaceSide);
+        // What of the upper string lies behind the lower one's face.
+        double Behind(Point2 p) => -plane.ToLocal(own.Frame.ToWorld(p)).W;
+        var reach = own.Outline.Vertices.Max(v => Behind(v.At));
+        var corners = own.Outline.Vertices.Select(v => v.At).Where(p => Behind(p) > reach - Tolerance.Joint).ToList();
+        var (gap, taken) = (0.0, 0);
+        foreach (var socket in female.Cuts.Where(c => c.Joint == joint.Id && c.Kind == CutKind.Dovetail))
+        {
+            var frame = female.Faces[socket.Face].Frame;
+            foreach (var v in socket.Shape.Vertices)
+            {
+                var (near, far) = (own.Frame.ToLocal(frame.ToWorld(v.At)), own.Frame.ToLocal(frame.ToWorld(v.At, -socket.Depth)));
+                gap = Math.Max(gap, own.Outline.Vertices.Min(o => o.At.DistanceTo(near.Face)));
+                // From the end to the face side of the upper string, or the other way round.
+                gap = Math.Max(gap, Math.Abs(Math.Max(near.W, far.W)) + Math.Abs(Math.Min(near.W, far.W) + own.Thickness));
+                if (corners.Exists(c => c.DistanceTo(near.Face) <= Tolerance.Joint)) taken++;
+            }
+        }
+        if (taken != corners.Count || corners.Count == 0) gap = double.PositiveInfinity;
+        return new(joint.Id, "dovetailed at the corner", male.Id, female.Id, gap, joint.Depth, reach, "", gap <= Tolerance.Joint && Math.Abs(reach - joint.Depth) <= Tolerance.Joint);
+    }
+
     /// <summary>A tread's or nosing piece's underside on the riser's top edge.</summary>
     public static JointProof TreadOnRiser(Joint joint, Prism tread, Prism riser)
     {
@@ -34,6 +59,7 @@ internal static class MeetingProof
     /// <summary>The upper wall string's end in the face of the lower one.</summary>
     public static JointProof Corner(Joint joint, Part male, Part female)
     {
+        if (female.Cuts.Any(c => c.Joint == joint.Id && c.Kind == CutKind.Dovetail)) return Dovetailed(joint, male, female);
         var cut = female.Cuts.First(c => c.Joint == joint.Id);
         var frame = female.Faces[cut.Face].Frame;
         var own = male.FaceSide.Outline;

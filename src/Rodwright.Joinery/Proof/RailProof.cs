@@ -25,9 +25,38 @@ internal static class RailProof
             length += Math.Abs(ring[i].X - ring[j].X);
         }
         var whole = rail.FaceSide.Outline.Bounds.Width;
-        var middle = Math.Abs(frame.ToLocal(rail.FaceSide.Frame.ToWorld(Point2.Origin, -rail.FaceSide.Thickness / 2)).W + @string.FaceSide.Thickness / 2);
-        gap = length < whole - Tolerance.Joint ? double.PositiveInfinity : Math.Max(gap, middle);
+        // The narrower of the two lies wholly within the width of the other.
+        var (near, far) = Across(rail, @string);
+        var over = Math.Min(Math.Max(near, -@string.FaceSide.Thickness - far), Math.Max(-near, far + @string.FaceSide.Thickness));
+        gap = length < whole - Tolerance.Joint ? double.PositiveInfinity : Math.Max(gap, over);
         return new(joint.Id, "glued and screwed on", rail.Id, @string.Id, gap, 0, 0, "", gap <= Tolerance.Joint);
+    }
+
+    /// <summary>An end scribed to the lower edge of the string of a flight above: every point of it near that edge lies on it, none beyond it, and it lies under some of the string's thickness.</summary>
+    public static JointProof UnderString(Joint joint, Part piece, Part @string)
+    {
+        var (frame, edge) = (@string.FaceSide.Frame, @string.FaceSide.Outline);
+        var ring = piece.FaceSide.Outline.Flattened().Select(p => frame.ToLocal(piece.FaceSide.Frame.ToWorld(p)).Face).ToList();
+        var (gap, length) = (0.0, 0.0);
+        for (int i = ring.Count - 1, j = 0; j < ring.Count; i = j++)
+        {
+            gap = Math.Max(gap, edge.Holds(ring[j]) ? edge.DistanceTo(ring[j]) : 0);
+            var off = new[] { ring[i], ring[i].Towards(ring[j], 0.5), ring[j] }.Max(edge.DistanceTo);
+            if (off > Near) continue;
+            gap = Math.Max(gap, off);
+            length += ring[i].DistanceTo(ring[j]);
+        }
+        var (near, far) = Across(piece, @string);
+        var lap = Math.Min(0, near) - Math.Max(-@string.FaceSide.Thickness, far);
+        var meets = length > 1 && lap > Tolerance.Joint;
+        return new(joint.Id, "scribed under the string", piece.Id, @string.Id, meets ? gap : double.PositiveInfinity, 0, 0, "", meets && gap <= Tolerance.Joint);
+    }
+
+    /// <summary>How far in front of a string's face a piece begins and ends, mm.</summary>
+    private static (double Near, double Far) Across(Part piece, Part @string)
+    {
+        var w = new[] { 0, -piece.FaceSide.Thickness }.Select(d => @string.FaceSide.Frame.ToLocal(piece.FaceSide.Frame.ToWorld(Point2.Origin, d)).W).ToList();
+        return (w.Max(), w.Min());
     }
 
     /// <summary>A rail's plumb end against a newel's face.</summary>
@@ -55,7 +84,9 @@ internal static class RailProof
             return new(joint.Id, "against the rail", piece.Id, rail.Id, off, 0, 0, "", off <= Tolerance.Joint);
         }
         var inside = ends.Where(p => groove.Shape.DistanceTo(p.Face) <= Near || groove.Shape.Holds(p.Face)).ToList();
-        if (inside.Count < 2) return new(joint.Id, "in the groove", piece.Id, rail.Id, double.PositiveInfinity, joint.Depth, 0, "no end comes into the groove", false);
+        // A piece cut short by a string above may have one corner left in the groove.
+        if (joint.Depth == 0) inside = [.. inside.Where(p => p.Face.X >= groove.Shape.Bounds.MinX - Tolerance.Joint && p.Face.X <= groove.Shape.Bounds.MaxX + Tolerance.Joint)];
+        if (inside.Count < (joint.Depth == 0 ? 1 : 2)) return new(joint.Id, "in the groove", piece.Id, rail.Id, double.PositiveInfinity, joint.Depth, 0, "no end comes into the groove", false);
         var w = ends[0].W;
         var sides = Math.Max(Math.Abs(w + groove.Beneath), Math.Abs(w - piece.FaceSide.Thickness + groove.Depth));
         var gap = Math.Max(sides, inside.Max(p => groove.Shape.DistanceTo(p.Face)));

@@ -50,7 +50,7 @@ internal sealed class UprightBody
     /// <summary>The body of a part with an upright face side.</summary>
     public static UprightBody Of(Part part)
     {
-        var face = part.FaceSide;
+        var face = part.FaceSide.Frame.W.Z > 0.5 ? FrontEdge(part.FaceSide) : part.FaceSide;
         List<Point2> ring = [.. face.Outline.Flattened()];
         var (min, max) = (face.Outline.Bounds.MinX, face.Outline.Bounds.MaxX);
         foreach (var cheek in part.Cuts.Where(c => c.Kind is CutKind.TenonCheek or CutKind.Cheek).Select(c => c.Shape.Bounds))
@@ -59,6 +59,13 @@ internal sealed class UprightBody
             if (Math.Abs(cheek.MaxX - max) < Tolerance.Joint) ring = ConvexClip.LeftOf(ring, new(new(cheek.MinX, 0), new(0, 1)));
         }
         return new(part, face.Frame, ring, face.Thickness);
+    }
+
+    /// <summary>The front edge of a level board that lies behind the line v = least of its top.</summary>
+    private static PartFace FrontEdge(PartFace top)
+    {
+        var box = top.Outline.Bounds;
+        return new("front edge", new(top.Frame.ToWorld(new(0, box.MinY)), top.Frame.U, Vector3.Up), Path2.Rectangle(box.MinX, -top.Thickness, box.MaxX, 0), box.Height);
     }
 
     /// <summary>How much of one place two bodies fill, square mm in a plane; 0 where they keep apart.</summary>

@@ -32,13 +32,20 @@ public sealed record StringEdges(
 
         var floor = first.Lower.Level;
         var start = first.Lower.Kind == StringEndKind.Foot ? Foot(plan, first, upper, nosings) : first.Lower.At + practice.Newel / 2;
-        var upperEnd = last.Upper.Kind == StringEndKind.Head ? upper.LastStationAtHeight(last.Upper.Level + practice.Skirting) : last.Upper.At - practice.Newel / 2;
+        var upperEnd = last.Upper.Kind == StringEndKind.Head ? upper.LastStationAtHeight(last.Upper.Level + practice.SkirtingAt(last.Upper.Level)) : last.Upper.At - practice.Newel / 2;
         var lowerEnd = last.Upper.Kind == StringEndKind.Head ? StringHousings.TrimmerAt(plan, last) : upperEnd;
         var lowerStart = lower.HeightAt(start) < floor ? lower.StationAtHeight(floor) : start;
         var onFloor = lowerStart > lowerEnd - 1; // a string so short that all of it stands on the floor
 
         var easings = new List<Easing>();
         var upperPath = upper.Eased(start, upperEnd, practice.Easing, "upper", KeepsNosings, easings);
+        // A string that stands on the floor with all its length is cut plumb.
+        if (first.Lower.Kind == StringEndKind.Foot && !onFloor)
+        {
+            var meeting = SkirtingMeeting.Of(practice, upperPath, floor, lowerStart);
+            (upperPath, start) = (meeting.Upper, meeting.FloorAt);
+            if (meeting.Easing is { } eased) easings.Insert(0, eased);
+        }
         var lowerPath = onFloor ? Path2.Polyline(new Point2(start, floor), new Point2(lowerEnd, floor)) : OnFloor(start, floor, lower.Eased(lowerStart, lowerEnd, practice.Easing, "lower", KeepsHousings, easings));
         var cover = nosings.Count == 0 ? practice.Margin : nosings.Min(n => upperPath.DistanceTo(n));
         return new(upperPath, lowerPath, [.. offsets], least, cover, [.. easings]);
@@ -55,7 +62,7 @@ public sealed record StringEdges(
     private static double Foot(StairPlan plan, StringSite site, EdgeLine upper, List<Point2> nosings)
     {
         var practice = plan.Job.Practice;
-        var atSkirting = upper.StationAtHeight(site.Lower.Level + practice.Skirting);
+        var atSkirting = upper.StationAtHeight(site.Lower.Level + practice.SkirtingAt(site.Lower.Level));
         return nosings.Count == 0 ? atSkirting : Math.Min(atSkirting, nosings.Min(n => n.X) - practice.NosingCover);
     }
 

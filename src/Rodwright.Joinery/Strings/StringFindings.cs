@@ -75,13 +75,21 @@ internal static class StringFindings
         {
             var site = development.Sites[0];
             var foot = edges.Upper.Vertices[0].At.Y - site.Lower.Level;
-            if (site.Lower.Kind != StringEndKind.Foot || foot >= practice.Skirting - Tolerance.Joint) continue;
+            if (site.Lower.Kind != StringEndKind.Foot || foot >= practice.SkirtingAt(site.Lower.Level) - Tolerance.Joint) continue;
             findings.Add(new("RW4012", Severity.Advice, site.Name,
-                $"the skirting, {units.Print(practice.Skirting)} high, stands higher than the string in front of its first nosing; the foot is cut plumb {units.Print(practice.NosingCover)} before the nosing, {units.Print(foot)} high",
+                $"the skirting, {units.Print(practice.SkirtingAt(site.Lower.Level))} high, stands higher than the string in front of its first nosing; the foot is cut plumb {units.Print(practice.NosingCover)} before the nosing, {units.Print(foot)} high",
                 $"let the skirting die on the string's end, or a skirting of {units.Print(units.Down(foot))}")
             {
                 Remedies = foot >= 0 ? [Remedy.Of($"a skirting of {units.Print(units.Down(foot))}", FieldChange.To("practice.skirting", units.Down(foot)))] : [],
             });
+        }
+        foreach (var (development, edges) in strings.Where(_ => practice.SkirtingJoint != SkirtingJoint.Plumb))
+        {
+            var (site, top, floor) = (development.Sites[0], edges.Upper.Vertices[0], edges.Lower.Vertices[0].At);
+            if (site.Lower.Kind != StringEndKind.Foot || (practice.SkirtingJoint == SkirtingJoint.Mitred ? floor.X > top.At.X + Tolerance.Joint : top.Bulge != 0)) continue;
+            findings.Add(new("RW4018", Severity.Note, site.Name,
+                practice.SkirtingJoint == SkirtingJoint.Mitred ? "its foot leaves no room on the floor for a mitre with the skirting; it is cut plumb" : "its upper edge is too short, or too low, at the foot to be eased into the skirting; it is cut plumb there",
+                practice.SkirtingJoint == SkirtingJoint.Mitred ? "a wider string, or a lower skirting" : "a shorter easing above it (practice.easing), or a lower skirting"));
         }
         if (practice.Tread > practice.FloorBoards + Tolerance.Same)
         {

@@ -43,7 +43,8 @@ internal static class StringMaker
             var (from, to) = (low ? site.Lower.At : edge.Vertices[0].At.X, high ? site.Upper.At : edge.Vertices[^1].At.X);
             List<Vertex2> stretch = low || high ? [.. GraphCut.Between(edge, from, to).Vertices] : [.. edge.Vertices];
             if (high) stretch.Add(new(new(to + site.Thickness, stretch[^1].At.Y)));
-            if (low) stretch.Insert(0, new(new(from - practice.Corner, stretch[0].At.Y)));
+            // Of a dovetailed end only the tails are let in.
+            if (low && practice.CornerJoint != CornerJoint.Dovetailed) stretch.Insert(0, new(new(from - practice.Corner, stretch[0].At.Y)));
             return stretch;
         }
     }
@@ -60,6 +61,8 @@ internal static class StringMaker
         }
         if (tenons.FirstOrDefault(t => t.IsUpper) is { } up) vertices.AddRange(TenonEnd(up).Select(p => new Vertex2(p)));
         vertices.AddRange(upper.Reversed().Vertices);
+        if (site.Lower.Kind == StringEndKind.CornerLetIn && CornerDovetail.Of(plan.Job.Practice, lower.Vertices[0].At.Y, upper.Vertices[0].At.Y) is { } tails)
+            vertices.AddRange(tails.End(site.Lower.At).Select(p => new Vertex2(p)));
         if (tenons.FirstOrDefault(t => !t.IsUpper) is { } down) vertices.AddRange(TenonEnd(down).Reverse().Select(p => new Vertex2(p)));
         return new(Clean(vertices), true);
     }
@@ -119,7 +122,13 @@ internal static class StringMaker
             cuts.Add(new($"housing-{h.Piece}", CutKind.Housing, 0, On(h.Shape), h.Depth, $"{h.Piece}/{site.Id}",
                 ReferenceEquals(h.Seat, h.Shape) ? null : On(h.Seat)));
         }
-        if (site.Upper.Kind == StringEndKind.CornerThrough)
+        var dovetails = site.Upper.Kind == StringEndKind.CornerThrough ? CornerDovetail.Of(practice, lower.Vertices[^1].At.Y, upper.Vertices[^1].At.Y) : null;
+        if (dovetails is not null)
+        {
+            foreach (var (tail, i) in dovetails.Tails.Select((t, i) => (t, i)))
+                cuts.Add(new($"socket-{Number.Print(i + 1, 0)}", CutKind.Dovetail, 1, InEnd(dovetails.Socket(tail)), site.Thickness, $"{next!.Id}/{site.Id}"));
+        }
+        else if (site.Upper.Kind == StringEndKind.CornerThrough)
         {
             var c = site.Upper.At;
             // A tongue stands in the middle of the other board's end.
@@ -151,10 +160,19 @@ internal static class StringMaker
         {
             Id = site.Id, Name = site.Name, Mark = site.Mark, Kind = site.IsWall ? PartKind.WallString : PartKind.NewelString, Material = practice.Timber,
             Blank = flips ? band.Mirrored(0) : band,
-            Faces = [new("face side", frame, On(outline), site.Thickness)],
+            Faces = dovetails is null ? [new("face side", frame, On(outline), site.Thickness)] : [new("face side", frame, On(outline), site.Thickness), End()],
             Cuts = [.. cuts],
         };
 
         Path2 On(Path2 path) => flips ? path.Mirrored() : path;
+
+        // As one looks at the lower string's end, its face is on the left where it climbs to the right.
+        Path2 InEnd(Path2 path) => flips ? path.Mirrored() : path;
+
+        PartFace End()
+        {
+            var (box, end) = (outline.Bounds, site.Face.At(site.Upper.At + site.Thickness));
+            return new("end", new(new(end.X, end.Y, 0), Vector3.Up.Cross(along), Vector3.Up), InEnd(Path2.Rectangle(0, box.MinY, site.Thickness, box.MaxY)), box.Width);
+        }
     }
 }

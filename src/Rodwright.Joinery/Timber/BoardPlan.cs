@@ -36,6 +36,12 @@ public sealed record BoardPlan(CuttingList List, ImmutableArray<SectionPlan> Sec
     /// <summary>What goes back to the rack: long enough to be kept.</summary>
     public ImmutableArray<ShopOffcut> Offcuts => Leftovers.Of(this);
 
+    /// <summary>Plans a list, as hard as is usual: for who knows no solver.</summary>
+    /// <param name="list">The list.</param>
+    /// <param name="stop">Stops the search.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static BoardPlan Of(CuttingList list, CancellationToken stop) => Of(list, null, null, null, stop);
+
     /// <summary>Plans a list.</summary>
     /// <param name="list">The list.</param>
     /// <param name="effort">How hard to look at each section; the usual when null.</param>

@@ -17,6 +17,9 @@ public sealed class PageScript(IJSRuntime js) : IAsyncDisposable
     /// <summary>Marks things as wrong in the rod.</summary>
     public Task Wrong(IEnumerable<string> ids) => Call("wrong", ids);
 
+    /// <summary>Brings the first of what a selector finds into sight.</summary>
+    public Task Bring(string selector) => Call("bring", selector);
+
     /// <summary>Shows a dialog or puts it away.</summary>
     public Task Dialog(ElementReference dialog, bool open) => Call("dialog", dialog, open);
 

@@ -18,6 +18,15 @@ public static class ViewNames
     /// <summary>The parts list.</summary>
     public const string Parts = "parts";
 
+    /// <summary>Cutting list, boards and price.</summary>
+    public const string Timber = "timber";
+
+    /// <summary>The order of assembly, stage by stage.</summary>
+    public const string Assembly = "assembly";
+
+    /// <summary>Each piece's drawing for the machine.</summary>
+    public const string Machining = "machining";
+
     /// <summary>The regulation, clause by clause.</summary>
     public const string Regulation = "regulation";
 
@@ -32,7 +41,7 @@ public static class ViewNames
 
     /// <summary>All, in the order of the work, with what each is called.</summary>
     public static IReadOnlyList<(string Name, string Title)> All { get; } =
-        [(Survey, "Survey"), (Proposals, "Proposals"), (Rod, "Rod"), (Solid, "In the round"), (Parts, "Parts"), (Regulation, "Regulation"), (Proof, "Proof"), (Sheets, "Sheets"), (History, "Revisions")];
+        [(Survey, "Survey"), (Proposals, "Proposals"), (Rod, "Rod"), (Solid, "In the round"), (Parts, "Parts"), (Timber, "Timber"), (Machining, "Machining"), (Assembly, "Assembly"), (Regulation, "Regulation"), (Proof, "Proof"), (Sheets, "Sheets"), (History, "Revisions")];
 
     /// <summary>The view of an address; the rod for a name that is none.</summary>
     public static string Known(string? name) => All.FirstOrDefault(v => v.Name == name).Name ?? Rod;

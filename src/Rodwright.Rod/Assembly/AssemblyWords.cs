@@ -7,11 +7,12 @@ using Rodwright.Stairs.Findings;
 namespace Rodwright.Rod.Assembly;
 
 /// <summary>What the stages say.</summary>
-internal static class AssemblyWords
+public static class AssemblyWords
 {
     /// <summary>Said once, before all stages.</summary>
     public static IEnumerable<string> Cautions(Kit kit)
     {
+        ArgumentNullException.ThrowIfNull(kit);
         yield return "The local code and safe practice decide how the work is done: two or more people or a hoist to lift a flight, props under it until it is fixed top and bottom, the well and the open side guarded meanwhile; "
             + "dust drawn off at the saw and the router, a mask for what is not; glue as its maker says, open time, cramping time and warmth of the shop included.";
         yield return kit.Plan.Job.Survey.WayIn.Count == 0
@@ -19,7 +20,7 @@ internal static class AssemblyWords
             : SurveyReport.Of(kit).Largest is { } largest ? $"The largest that goes in whole by the way that was measured: {largest.Name}, {largest.Mark}." : "By the way in that was measured nothing of the strings and newels goes in whole: see the findings.";
     }
 
-    public static string DryFit(Kit kit)
+    internal static string DryFit(Kit kit)
     {
         var tenons = kit.Joints.Count(j => j.Kind == JointKind.Tenon);
         return "At the bench, without glue: strings on their steps, "
@@ -27,7 +28,7 @@ internal static class AssemblyWords
             + "every shoulder closed and every piece marked to its place. Then take it apart again.";
     }
 
-    public static string Flight(Kit kit, ShopFlight flight)
+    internal static string Flight(Kit kit, ShopFlight flight)
     {
         var glued = kit.Joints.Count(j => j.Kind == JointKind.RiserToTread && flight.Steps.Contains(j.Male) && flight.Steps.Contains(j.Female));
         return $"{Marks(kit, flight.Strings)} with {Named(kit, flight.Steps)}, seen from below. Glue each tread to its riser, square, blocks rubbed in behind; stand them in one string laid face up, the other on top, cramped or propped from above. "
@@ -36,20 +37,20 @@ internal static class AssemblyWords
             + (kit.Plan.Job.Survey.WayIn.Count > 0 ? "Put together it passes the way in." : "It is meant to go in whole.");
     }
 
-    public static string Standing(Kit kit, IReadOnlyCollection<string> fresh, IReadOnlyCollection<string> moved)
+    internal static string Standing(Kit kit, IReadOnlyCollection<string> fresh, IReadOnlyCollection<string> moved)
     {
         var strings = moved.Select(kit.Find).Where(Carriers.Is).Select(p => p.Id).ToList();
         var verb = strings.Count > 0 ? "Bring in and fix" : fresh.Select(kit.Find).All(p => p.Kind == PartKind.Newel) ? "Stand and plumb" : "Fix";
         return $"{verb} {Marks(kit, [.. strings, .. fresh])}";
     }
 
-    public static string Steps(Kit kit, IReadOnlyCollection<string> fresh)
+    internal static string Steps(Kit kit, IReadOnlyCollection<string> fresh)
     {
         var steps = fresh.Select(id => kit.Find(id).Step).Distinct().Order().ToList();
         return steps.Count == 1 ? $"Step {Number.Print(steps[0], 0)}" : $"Steps {string.Join(", ", Ranges(steps))}, from the bottom";
     }
 
-    public static string Site(Kit kit, IReadOnlyCollection<string> fresh, IReadOnlyCollection<string> moved, IReadOnlyCollection<string> standing)
+    internal static string Site(Kit kit, IReadOnlyCollection<string> fresh, IReadOnlyCollection<string> moved, IReadOnlyCollection<string> standing)
     {
         var (here, there) = (fresh.Concat(moved).ToHashSet(), standing.ToHashSet());
         // Joints that close now: between what comes and what stands, or among what is new.
@@ -59,7 +60,15 @@ internal static class AssemblyWords
         if (fresh.Any(id => kit.Find(id).Kind == PartKind.Newel)) words.Add("Plumb each newel both ways, its foot or its notch fixed as the site allows, and brace it.");
         if (closing.Any(j => j.Kind == JointKind.Tenon))
             words.Add($"Glue and close {Pairs(kit, closing, JointKind.Tenon)}: pull the shoulders up with draw pins, then drive the draw-bore pegs.");
-        if (closing.Any(j => j.Kind == JointKind.Corner)) words.Add($"Close {Pairs(kit, closing, JointKind.Corner)} in the corner, glued, screwed from behind where it can be reached.");
+        if (closing.Any(j => j.Kind == JointKind.Corner))
+        {
+            words.Add(closing.Any(j => j.Kind == JointKind.Corner && kit.Find(j.Female).Cuts.Any(c => c.Kind == CutKind.Dovetail))
+                ? $"Slide the tails of {Pairs(kit, closing, JointKind.Corner)} from the lower string's end, glued, before either is fixed to its wall; drive both into the corner together."
+                : $"Close {Pairs(kit, closing, JointKind.Corner)} in the corner, glued, screwed from behind where it can be reached.");
+        }
+        if (closing.Any(j => j.Kind == JointKind.UnderString && kit.Find(j.Male).Kind == PartKind.Handrail))
+            words.Add($"Scribe and screw up beneath the string above: {string.Join(", ", closing.Where(j => j.Kind == JointKind.UnderString && kit.Find(j.Male).Kind == PartKind.Handrail).Select(j => $"{kit.Find(j.Male).Mark} under {kit.Find(j.Female).Mark}"))}; the balusters past it are cut to the same edge and skew-nailed.");
+        if (closing.Any(j => j.Kind == JointKind.NosingOnApron)) words.Add($"Pack out and pin {string.Join(", ", closing.Where(j => j.Kind == JointKind.NosingOnApron).Select(j => kit.Find(j.Female).Mark))} over the trimmer, then glue and pin the landing's nosing on it.");
         if (closing.Any(j => j.Kind is JointKind.TreadHousing or JointKind.RiserHousing && !moved.Contains(j.Male)))
         {
             words.Add("Slide them up into their housings from behind and below; glue and drive the wedges from below, treads first, then risers.");
@@ -73,7 +82,7 @@ internal static class AssemblyWords
     }
 
     /// <summary>W1, F1.</summary>
-    public static string Marks(Kit kit, IEnumerable<string> ids) => string.Join(", ", ids.Select(id => kit.Find(id).Mark));
+    internal static string Marks(Kit kit, IEnumerable<string> ids) => string.Join(", ", ids.Select(id => kit.Find(id).Mark));
 
     private static string Named(Kit kit, IReadOnlyCollection<string> ids)
     {

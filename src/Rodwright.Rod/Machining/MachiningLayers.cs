@@ -45,6 +45,7 @@ public static class MachiningLayers
         {
             CutKind.Housing => ("HOUSING", 1),
             CutKind.CornerHousing => ("CORNER-HOUSING", 30),
+            CutKind.Dovetail => ("DOVETAIL", 31),
             CutKind.Mortice => ("MORTICE", 6),
             CutKind.Haunch => ("HAUNCH", 200),
             CutKind.TenonCheek => ("CHEEK", 5),

@@ -45,7 +45,11 @@ public static class PartDxf
         entities.Add(new DxfPath(MachiningLayers.Outline, MachiningFrame.Place(part, 0, part.FaceSide.Outline)));
         entities.AddRange(Cuts(part, 0, layer => layer));
         for (var i = 1; i < part.Faces.Length; i++)
-            entities.Add(new DxfPath(MachiningLayers.TopEdge, MachiningFrame.Place(part, i, part.Faces[i].Outline)));
+        {
+            var looks = part.Faces[i].Looks;
+            entities.Add(new DxfPath(part.Kind == PartKind.WallString ? MachiningLayers.OnFace(MachiningLayers.Outline, looks) : MachiningLayers.TopEdge, MachiningFrame.Place(part, i, part.Faces[i].Outline)));
+            entities.AddRange(Cuts(part, i, layer => MachiningLayers.OnFace(layer, looks)));
+        }
     }
 
     /// <summary>A bent riser is cut as the flat board it is before it is bent; its face is what it becomes. What is squared across it for the bend is pencilled on.</summary>

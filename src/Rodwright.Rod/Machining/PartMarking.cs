@@ -56,7 +56,7 @@ internal static class PartMarking
     private static double Below(Part part) => -part.Blank.JointedUp.Select(p => p.Place.MinY).Append(0).Min();
 
     private static double Above(Part part) =>
-        (part.Kind == PartKind.BentRiser ? MachiningFrame.Gap + part.Blank.Thickness : part.Faces.Length > 1 ? MachiningFrame.Gap + part.Faces[1].Outline.Bounds.Height : 0)
+        (part.Kind == PartKind.BentRiser ? MachiningFrame.Gap + part.Blank.Thickness : part.Faces.Length > 1 && part.Kind != PartKind.WallString ? MachiningFrame.Gap + part.Faces[1].Outline.Bounds.Height : 0)
         + part.Blank.JointedUp.Select(p => p.Place.MaxY - part.Blank.Width).Append(0).Max();
 
     private static IEnumerable<DxfEntity> Label(DxfLayer layer, Path2 shape, Cut cut, Units units)

@@ -7,7 +7,8 @@ using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Rod.Packs;
 
-/// <summary>A stair in the terms of IFC4: IfcStair, and what of the standard each part is (IfcStairTypeEnum, IfcMemberTypeEnum, Pset_StairCommon).</summary>
+/// <summary>A stair in the terms of IFC4: IfcStair, and what of the standard each part is (IfcStairTypeEnum, IfcMemberTypeEnum, IfcRailingTypeEnum, IfcDiscreteAccessoryTypeEnum, Pset_StairCommon). The standard has no word for a
+/// single baluster, base rail or cap: they are members that tell themselves.</summary>
 internal static class StairAsIfc
 {
     public static IfcModel Of(Stair stair, DateOnly date, ImmutableArray<ModelPiece> pieces)
@@ -41,8 +42,11 @@ internal static class StairAsIfc
 
     private static IfcElement ElementOf(ModelPiece piece, PartKind kind) => kind switch
     {
-        PartKind.WallString or PartKind.NewelString => new(piece, "IFCMEMBER", "STRINGER", Words(kind)),
-        PartKind.Newel => new(piece, "IFCMEMBER", "POST", Words(kind)),
+        PartKind.WallString or PartKind.NewelString or PartKind.Carriage => new(piece, "IFCMEMBER", "STRINGER", Words(kind)),
+        PartKind.Handrail or PartKind.WallRail => new(piece, "IFCRAILING", "HANDRAIL", Words(kind)),
+        PartKind.Apron => new(piece, "IFCCOVERING", "CLADDING", Words(kind)),
+        PartKind.Bracket or PartKind.CarriageBracket => new(piece, "IFCDISCRETEACCESSORY", "BRACKET", Words(kind)),
+        PartKind.Newel or PartKind.WallNewel => new(piece, "IFCMEMBER", "POST", Words(kind)),
         PartKind.Tread or PartKind.TaperedTread or PartKind.Riser or PartKind.TaperedRiser or PartKind.BentRiser => new(piece, "IFCPLATE", "USERDEFINED", Words(kind)),
         _ => new(piece, "IFCMEMBER", "USERDEFINED", Words(kind)),
     };

@@ -4,6 +4,7 @@ using Rodwright.Drawings.Formats.Gltf;
 using Rodwright.Drawings.Formats.Ifc;
 using Rodwright.Drawings.Formats.Models;
 using Rodwright.Drawings.Formats.Step;
+using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Solids;
 using Rodwright.Rod.Scenes;
@@ -13,7 +14,7 @@ namespace Rodwright.Rod.Packs;
 /// <summary>The stair as a solid model in three open formats: each part by its name, where it stands, with all its cuts.</summary>
 public static class StairModel
 {
-    /// <summary>The file stair.glb: for browsers and viewers.</summary>
+    /// <summary>The file stair.glb: for browsers and viewers. Every piece in its true position; its animation takes the stair apart.</summary>
     public static WrittenFile Glb(Stair stair) => Glb(stair, Pieces(stair));
 
     /// <summary>The file stair.step: one solid a piece, for drawing and machining programs.</summary>
@@ -39,7 +40,14 @@ public static class StairModel
     private static ImmutableArray<ModelPiece> Pieces(Stair stair) =>
         [.. stair.Kit.Parts.AsParallel().AsOrdered().Select(p => new ModelPiece(p.Id, p.Mark, p.Name, PartSolid.Of(p), p.FaceSide.Frame, PartLook.Of(p)))];
 
-    private static WrittenFile Glb(Stair stair, ImmutableArray<ModelPiece> pieces) => new("stair.glb", "model/gltf-binary", GlbWriter.Write(stair.Job.Title, pieces));
+    private static ModelPiece Moving(ModelPiece piece, IReadOnlyDictionary<string, ImmutableArray<Leg>> apart) =>
+        piece with { Apart = [.. apart[piece.PartId].Where(l => l.By.Length > Tolerance.Same).Select(l => new ModelStretch(l.By, l.From, l.To))] };
+
+    private static WrittenFile Glb(Stair stair, ImmutableArray<ModelPiece> pieces)
+    {
+        var apart = TakenApart.Of(stair.Kit);
+        return new("stair.glb", "model/gltf-binary", GlbWriter.Write(stair.Job.Title, [.. pieces.Select(p => Moving(p, apart))]));
+    }
 
     private static WrittenFile Step(Stair stair, DateOnly date, ImmutableArray<ModelPiece> pieces) => new("stair.step", StepWriter.MediaType, StepWriter.Write(stair.Job.Title, date, pieces));
 

@@ -5,13 +5,14 @@ using Rodwright.Rod.Tables;
 
 namespace Rodwright.Rod.Pieces;
 
-/// <summary>The sheets of single pieces: newels, tapered treads, straight treads, nosing pieces, risers, a rounded bottom step; the order of assembly; then ordinates and the parts list.</summary>
+/// <summary>The sheets of single pieces: newels, tapered treads, straight treads, nosing pieces, risers, a rounded bottom step, rails, balusters and caps; the order of assembly; then ordinates and the parts list.</summary>
 public static class PieceSheets
 {
     /// <summary>The sheets in the order they are wanted at the bench.</summary>
     public static IReadOnlyList<Sheet> Make(RodJob rod) =>
     [
         .. NewelSheets.Make(rod), .. PictorialSheets.Newels(rod), .. TaperedTreadSheets.Make(rod), .. LevelPieceSheets.Treads(rod), .. LevelPieceSheets.Nosings(rod), .. RiserSheets.Make(rod), .. BottomStepSheets.Make(rod),
+        .. RailSheets.Make(rod), .. CapSheets.Make(rod),
         .. AssemblySheets.Make(rod), .. TableSheets.Make(rod),
     ];
 }

@@ -53,7 +53,9 @@ internal static class FittedApart
             if (joint.Female == part.Id && joint.Kind == JointKind.CapOnNewel) return kit.Find(joint.Male);
         }
         // Along a landing: with the handrail over it.
-        return part.Kind == PartKind.BaseRail ? kit.Parts.FirstOrDefault(p => p.Id == part.Id.Replace("landing-base", "landing-rail", StringComparison.Ordinal)) : null;
+        return part.Kind is PartKind.BaseRail or PartKind.LandingNosing or PartKind.Apron
+            ? kit.Parts.FirstOrDefault(p => p.Id == part.Id.Replace("landing-base", "landing-rail", StringComparison.Ordinal).Replace("landing-nosing", "landing-rail", StringComparison.Ordinal).Replace("apron", "landing-rail", StringComparison.Ordinal))
+            : null;
     }
 
     private static Part Root(Kit kit, Part part) => part.Kind == PartKind.BaseRail ? HeldBy(kit, part) ?? part : part;
@@ -61,6 +63,8 @@ internal static class FittedApart
     private static double LayerOf(Part part, Part? held) => part.Kind switch
     {
         PartKind.BaseRail => 1,
+        PartKind.LandingNosing => 0,
+        PartKind.Apron => -2,
         PartKind.Fillet => held?.Kind == PartKind.Handrail ? 4 : 2,
         PartKind.Baluster or PartKind.Bracket => 3,
         PartKind.WallRail => 5,

@@ -1,3 +1,4 @@
+using Rodwright.Stairs.Jobs;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Strings;
 using Rodwright.Rod.Things;
@@ -46,7 +47,9 @@ internal static class StringEndStages
                 {
                     var (low, high) = (board.LowerEdge.Vertices[0].At.Y, board.UpperEdge.Vertices[0].At.Y);
                     draft.LinedIn($"{id}-letin", $"end of {board.Part.Mark}", id, [StringWords.Plumb(box.MinX, low, high)], How(
-                        $"draw the end of {board.Part.Mark} plumb", $"it is let into the face of the string that runs through, {words.View.Stair.Units.Print(practice.Corner)} deep over its full depth", "",
+                        $"draw the end of {board.Part.Mark} plumb", practice.CornerJoint == CornerJoint.Dovetailed
+                            ? $"its tails are lapped into the end of the string that runs through, {words.View.Stair.Units.Print(practice.Corner)} behind its face"
+                            : $"it is let into the face of the string that runs through, {words.View.Stair.Units.Print(practice.Corner)} deep over its full depth", "",
                         new Measure("the corner line", end.At - box.MinX, words.Way(false), "let in")));
                 }
             }
@@ -70,11 +73,17 @@ internal static class StringEndStages
     {
         var practice = words.View.Stair.Job.Practice;
         var (top, level) = (board.UpperEdge.Vertices[0].At, board.LowerEdge.Vertices[0].At);
-        draft.LinedIn($"{board.Part.Id}-foot", "plumb cut at the foot", board.Part.Id, [StringWords.Plumb(top.X, Math.Min(board.Site.Lower.Level, top.Y - 1), top.Y)], How(
-            "draw the plumb cut from the floor to the upper edge", $"there the upper edge has come down to the skirting, {words.View.Stair.Units.Print(practice.Skirting)} high", "", words.Along(top.X), words.Up(top.Y)));
+        var (skirting, mitred) = ($"{words.View.Stair.Units.Print(practice.SkirtingAt(board.Site.Lower.Level))} high", practice.SkirtingJoint == SkirtingJoint.Mitred && level.X > top.X + 0.05);
+        var floorAt = mitred ? level.X : top.X;
+        draft.LinedIn($"{board.Part.Id}-foot", mitred ? "mitre at the foot" : "plumb cut at the foot", board.Part.Id, [Path2.Polyline(new Point2(floorAt, Math.Min(board.Site.Lower.Level, top.Y - 1)), top)], How(
+            mitred ? "draw the mitre from the upper edge down to the floor" : "draw the plumb cut from the floor to the upper edge",
+            mitred ? $"it halves the angle between the upper edge and the top of the skirting, {skirting}; the skirting's end is cut to it"
+                : board.UpperEdge.Vertices[0].Bulge != 0 && practice.SkirtingJoint == SkirtingJoint.Eased ? $"there the upper edge has been eased into the top of the skirting, {skirting}"
+                : $"there the upper edge has come down to the skirting, {skirting}", "", words.Along(top.X), words.Up(top.Y)));
+        if (mitred) level = board.LowerEdge.Vertices[1].At;
         if (level.X <= top.X + 0.05) return;
-        draft.LinedIn($"{board.Part.Id}-level", "level cut on the floor", board.Part.Id, [Path2.Polyline(new Point2(top.X, board.Site.Lower.Level), new Point2(level.X, board.Site.Lower.Level))], How(
-            $"draw the level cut along {words.BaseName}", "where the lower edge meets the floor", "", new Measure("the plumb cut", level.X - top.X, words.Way(true), "level cut")));
+        draft.LinedIn($"{board.Part.Id}-level", "level cut on the floor", board.Part.Id, [Path2.Polyline(new Point2(floorAt, board.Site.Lower.Level), new Point2(level.X, board.Site.Lower.Level))], How(
+            $"draw the level cut along {words.BaseName}", "where the lower edge meets the floor", "", new Measure(mitred ? "the mitre" : "the plumb cut", level.X - floorAt, words.Way(true), "level cut")));
     }
 
     private static void Head(StringWords words, StageDraft draft, StringBoard board)
@@ -89,7 +98,7 @@ internal static class StringEndStages
             "draw the level seat the string hooks over the trimmer with", $"the floor's boards, {words.View.Stair.Units.Print(practice.FloorBoards)} thick, lie on the same trimmer: {words.View.Stair.Units.Print(board.Site.Upper.Level)} − {words.View.Stair.Units.Print(practice.FloorBoards)} = {words.View.Stair.Units.Print(seat)} above the lower floor", "",
             words.Up(seat)));
         draft.LinedIn($"{board.Part.Id}-top", "level top and plumb end", board.Part.Id, [Path2.Polyline(new Point2(end.X - practice.HeadLevel, end.Y), end, new Point2(end.X, seat))], How(
-            "draw the top level and its end plumb", $"the upper edge runs up to the skirting, {words.View.Stair.Units.Print(practice.Skirting)} above the floor it arrives at, and then level", "",
+            "draw the top level and its end plumb", $"the upper edge runs up to the skirting, {words.View.Stair.Units.Print(practice.SkirtingAt(board.Site.Upper.Level))} above the floor it arrives at, and then level", "",
             words.Up(end.Y), new Measure("where the upper edge reaches that height", practice.HeadLevel, words.Way(true), "level top")));
     }
 

@@ -3,6 +3,7 @@ using Rodwright.Drawings.Formats.Tables;
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
+using Rodwright.Rod.Views;
 
 namespace Rodwright.Rod.Tables;
 
@@ -63,7 +64,10 @@ public static class PartsList
             case PartKind.WallString or PartKind.NewelString:
                 var tenons = part.Cuts.Count(c => c.Kind == CutKind.TenonCheek);
                 if (tenons > 0) yield return $"twin tenons at {(tenons == 1 ? "one end" : "both ends")}";
+                if (stair.Kit.Strings.FirstOrDefault(s => s.Part.Id == part.Id) is { } board)
+                    foreach (var words in SkirtingWords.Of(stair, board)) yield return words;
                 if (part.Cuts.Any(c => c.Kind == CutKind.CornerHousing)) yield return "housed for the upper string at the corner";
+                if (part.Cuts.Count(c => c.Kind == CutKind.Dovetail) is > 0 and var sockets) yield return $"{Number.Print(sockets, 0)} dovetail sockets in its end, for the upper string at the corner";
                 break;
             case PartKind.Newel:
                 if (part.Cuts.Any(c => c.Kind == CutKind.Split)) yield return "half a newel: made whole and split, or two halves worked together with paper between";

@@ -87,6 +87,7 @@ internal static class PieceOrdinates
         return cut.Kind switch
         {
             CutKind.Housing => $"housing of {male}",
+            CutKind.Dovetail => $"socket of {male}",
             CutKind.Mortice => $"mortice of {male}{half}",
             CutKind.Haunch => $"haunch of {male}",
             CutKind.Bore => $"peg of {male}{half}, ø{units.Print(cut.Shape.Bounds.Width)}",

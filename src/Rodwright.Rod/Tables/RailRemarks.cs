@@ -1,6 +1,8 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery;
+using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Parts;
+using Rodwright.Rod.Pieces;
 using Rodwright.Stairs.Jobs;
 
 namespace Rodwright.Rod.Tables;
@@ -21,11 +23,27 @@ internal static class RailRemarks
             yield return "half a newel, its back on the wall";
             yield break;
         }
-        var pitch = BevelOf(part);
-        if (pitch.Degrees > 0.01) yield return part.Kind == PartKind.Baluster ? $"both ends bevelled {Number.Print(pitch.Degrees, 2)}°" : $"ends cut plumb at {Number.Print(pitch.Degrees, 2)}°";
-        if (part.Kind == PartKind.Baluster && ShortPoint(part) is var length && length < part.Blank.Length - Tolerance.Print) yield return $"{stair.Units.Print(length)} along each side, {stair.Units.Print(part.Blank.Length)} between long points";
+        var under = stair.Kit.Joints.FirstOrDefault(j => j.Kind == JointKind.UnderString && j.Male == part.Id);
+        if (part.Kind is PartKind.Handrail or PartKind.BaseRail or PartKind.WallRail)
+        {
+            // The upper end is on the right where the board's length climbs that way.
+            var up = part.Blank.Grain.Y > 0;
+            if (under is not null) yield return $"upper end scribed under {stair.Kit.Find(under.Female).Mark}, {string.Join(" and ", PieceEnds.Bevels(part, up).Select(b => Number.Print(b.Degrees, 2) + "°"))} off square";
+            if (PieceEnds.Bevels(part, !up) is [var plumb, ..] && plumb.Degrees > 0.01) yield return $"{(under is null ? "ends" : "lower end")} cut plumb at {Number.Print(plumb.Degrees, 2)}°";
+        }
+        else if (part.Kind == PartKind.Baluster)
+        {
+            var (foot, head) = (PieceEnds.Bevels(part, false), PieceEnds.Bevels(part, true));
+            if (under is null && foot is [{ Degrees: > 0.01 } one]) yield return $"both ends bevelled {Number.Print(one.Degrees, 2)}°";
+            else if (under is not null) yield return $"foot bevelled {Of(foot)}, head {Of(head)} under {stair.Kit.Find(under.Female).Mark}";
+        }
+        else if (BevelOf(part) is { Degrees: > 0.01 } pitch) yield return $"ends cut plumb at {Number.Print(pitch.Degrees, 2)}°";
+        if (part.Kind == PartKind.Baluster && under is null && ShortPoint(part) is var length && length < part.Blank.Length - Tolerance.Print) yield return $"{stair.Units.Print(length)} along each side, {stair.Units.Print(part.Blank.Length)} between long points";
         foreach (var groove in part.Cuts.Where(c => c.Kind == CutKind.Groove).Take(1)) yield return $"grooved {stair.Units.Print(groove.Depth - groove.Beneath)} x {stair.Units.Print(stair.Job.Balustrade?.Groove ?? 0)} for balusters";
-        if (part.Cuts.Any(c => c.Kind == CutKind.Cheek)) yield return "tenoned into the newels";
+        var tenons = part.Cuts.Where(c => c.Kind == CutKind.Cheek).Select(c => c.Joint).Distinct().Count();
+        if (tenons > 0) yield return tenons == 1 ? "tenoned into its newel" : "tenoned into the newels";
+
+        static string Of(IReadOnlyList<Angle> bevels) => bevels.Count == 0 ? "square" : string.Join(" and ", bevels.Select(b => Number.Print(b.Degrees, 2) + "°"));
     }
 
     /// <summary>The slope of the longest edge that is not plumb; of a baluster that of its ends.</summary>

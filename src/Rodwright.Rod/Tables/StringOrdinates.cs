@@ -26,6 +26,12 @@ internal static class StringOrdinates
             foreach (var o in Seat(housing)) yield return o;
             foreach (var o in Wedge(housing)) yield return o;
         }
+        foreach (var (socket, i) in part.Cuts.Where(c => c.Kind == CutKind.Dovetail).Select((c, i) => (c, i)))
+        {
+            var heights = socket.Shape.Vertices.Select(v => v.At.Y).Order().ToList();
+            foreach (var (name, z) in new[] { ("bottom at its depth", heights[0]), ("bottom at the face", heights[1]), ("top at the face", heights[2]), ("top at its depth", heights[3]) })
+                yield return At($"socket {Number.Print(i + 1, 0)}", name, new(site.Upper.At, z), socket.Shape.Bounds.Width);
+        }
         foreach (var tenon in board.Tenons)
         {
             var end = tenon.IsUpper ? "upper end" : "lower end";

@@ -23,14 +23,15 @@ internal static class BoardSheets
         var y = double.NegativeInfinity;
         foreach (var board in boards)
         {
-            var picture = new Picture(rod.Units, plan, board, start);
-            if (y - picture.Height < start.View.MinY)
+            var picture = new BoardPicture(plan, board, start.Scale.Factor, start.Lettering.Words, LeastHeight);
+            var height = Heading(start) + picture.Height;
+            if (y - height < start.View.MinY)
             {
                 pages.Add([]);
                 y = start.View.MaxY;
             }
-            pages[^1].AddRange(picture.Draw(y));
-            y -= picture.Height + Apart;
+            pages[^1].AddRange(Headed(picture, start, y));
+            y -= height + Apart;
         }
         return [.. pages.Select((marks, i) => start.Finish([.. marks, .. Notes(rod, plan, start)]) with
         {
@@ -54,81 +55,15 @@ internal static class BoardSheets
         return [];
     }
 
-    /// <summary>One board with its heading.</summary>
-    private sealed class Picture
+    /// <summary>A board under its heading.</summary>
+    private static IEnumerable<Mark> Headed(BoardPicture picture, SheetStart start, double top)
     {
-        private readonly Units units;
-        private readonly BoardPlan plan;
-        private readonly PlannedBoard board;
-        private readonly SheetStart start;
-        private readonly double factor;
-        private readonly double[] heights;
-        private readonly double rest;
-        private readonly bool isSheet;
-
-        public Picture(Units units, BoardPlan plan, PlannedBoard board, SheetStart start)
-        {
-            (this.units, this.plan, this.board, this.start) = (units, plan, board, start);
-            factor = start.Scale.Factor;
-            isSheet = plan.Sections.Any(s => s.IsSheet && s.Boards.Contains(board));
-            heights = [.. board.Strips.Select(s => Math.Max(LeastHeight, s.Width * factor))];
-            rest = board.IsRipped ? Math.Max(0, board.Width - board.Strips[^1].From - board.Strips[^1].Width) * factor : 0;
-        }
-
-        private double Heading => 2.2 * start.Lettering.Words;
-
-        public double Height => Heading + heights.Sum() + rest;
-
-        public IEnumerable<Mark> Draw(double top)
-        {
-            var left = start.View.MinX;
-            var (head, size) = TextFit.Within($"{(isSheet ? "Sheet" : "Board")} {Number.Print(board.Number, 0)}", 40, start.Lettering.Words, bold: true);
-            var title = new TextMark(new(left, top - start.Lettering.Words * 1.3), head, size, Layer.Lettering, bold: true);
-            yield return title;
-            var (words, height) = TextFit.Within(Words(), start.View.Width - title.Width - 4, start.Lettering.Words);
-            yield return new TextMark(new(left + title.Width + 4, top - start.Lettering.Words * 1.3), words, height, Layer.Lettering);
-            var y = top - Heading;
-            var outline = new Box2(left, y - heights.Sum() - rest, left + board.Length * factor, y);
-            var number = 1;
-            for (var i = 0; i < heights.Length; i++)
-            {
-                var strip = board.Strips[i];
-                var from = left + plan.List.Shop.Saw.EndTrim * factor;
-                foreach (var cut in strip.Cuts)
-                {
-                    var box = new Box2(left + cut.From * factor, y - heights[i], left + cut.To * factor, y);
-                    yield return new StrokeMark(Rectangle(box), Pens.Visible, Layer.OutlineToCut, cut.Wood.Part);
-                    foreach (var mark in Label(box, $"{Number.Print(number++, 0)}", cut)) yield return mark;
-                    from = box.MaxX;
-                }
-                var spare = new Box2(from, y - heights[i], left + board.Length * factor, y);
-                if (spare.Width > 1.5) foreach (var line in Hatch.Lines([Rectangle(spare)], 2.5, Angle.FromDegrees(45), Layer.Waste)) yield return line;
-                y -= heights[i];
-                if (i < heights.Length - 1 || rest > 0) yield return StrokeMark.Line(new(left, y), new(outline.MaxX, y), Pens.Visible, Layer.OutlineToCut);
-            }
-            if (rest > 1.5) foreach (var line in Hatch.Lines([Rectangle(new(left, y - rest, outline.MaxX, y))], 2.5, Angle.FromDegrees(45), Layer.Waste)) yield return line;
-            yield return new StrokeMark(Rectangle(outline), Pens.Outline, Layer.Visible);
-        }
-
-        private string Words()
-        {
-            var stock = $"{TimberTables.StockName(units, board)}, {units.Print(board.Length)} long" + (board.IsBought ? $", {Costing.Money(plan.List.Shop, board.Price)}" : "");
-            var rips = board.IsRipped ? $"; rip {string.Join(", ", board.Strips.GroupBy(s => s.Width).Select(g => g.Count() == 1 ? units.Print(g.Key) : $"{Number.Print(g.Count(), 0)} of {units.Print(g.Key)}"))}" : "";
-            var left = board.Strips.Max(s => s.Left);
-            return stock + rips + (left > 0 ? $"; {units.Print(left)} left" : "");
-        }
-
-        private IEnumerable<Mark> Label(Box2 box, string number, PlannedCut cut)
-        {
-            var size = Math.Min(start.Lettering.Words, box.Height * 0.6);
-            foreach (var text in (string[])[$"{number}  {cut.Wood.Id}  {units.Print(cut.Wood.SawnLength)}" + (board.IsRipped || cut.Wood.SawnWidth > board.Width - 15 ? "" : $" x {units.Print(cut.Wood.SawnWidth)}"), $"{number}  {cut.Wood.Id}  {units.Print(cut.Wood.SawnLength)}", $"{number}  {cut.Wood.Id}", cut.Wood.Id])
-            {
-                if (Drawings.Fonts.Lettering.Width(text, size) > box.Width - 1.2) continue;
-                yield return new TextMark(box.Centre, text, size, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, of: cut.Wood.Part);
-                yield break;
-            }
-        }
-
-        private static Path2 Rectangle(Box2 b) => Path2.Rectangle(b.MinX, b.MinY, b.MaxX, b.MaxY);
+        var (left, size) = (start.View.MinX, start.Lettering.Words);
+        var (head, large) = TextFit.Within(picture.Title, 40, size, bold: true);
+        var title = new TextMark(new(left, top - size * 1.3), head, large, Layer.Lettering, bold: true);
+        var (words, height) = TextFit.Within(picture.Words, start.View.Width - title.Width - 4, size);
+        return [title, new TextMark(new(left + title.Width + 4, top - size * 1.3), words, height, Layer.Lettering), .. picture.Draw(new(left, top - Heading(start)))];
     }
+
+    private static double Heading(SheetStart start) => 2.2 * start.Lettering.Words;
 }

@@ -52,7 +52,8 @@ public static class LabelSheets
     {
         ArgumentNullException.ThrowIfNull(set);
         ArgumentNullException.ThrowIfNull(kit);
-        var marks = kit.Parts.ToDictionary(p => p.Mark, p => p.Id);
+        // Equal small pieces bear one mark.
+        var marks = kit.Parts.ToLookup(p => p.Mark, p => p.Id);
         var best = new Dictionary<string, (int Page, double Size)>();
         for (var i = 0; i < set.Sheets.Length; i++)
         {
@@ -65,7 +66,8 @@ public static class LabelSheets
         void Offer(string words, double size, int sheet)
         {
             foreach (var mark in MarksIn(words))
-                if (marks.TryGetValue(mark, out var id) && (!best.TryGetValue(id, out var known) || size > known.Size)) best[id] = (sheet + 1, size);
+                foreach (var id in marks[mark])
+                    if (!best.TryGetValue(id, out var known) || size > known.Size) best[id] = (sheet + 1, size);
         }
     }
 

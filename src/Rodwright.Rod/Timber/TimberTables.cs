@@ -76,8 +76,11 @@ public static class TimberTables
 
     private static string[] Sawn(Units units, Wood wood, StockKind stock) => stock is StockKind.Scrap ? ["", "", ""] : [units.Print(wood.SawnLength), units.Print(wood.SawnWidth), units.Print(wood.SawnThickness)];
 
-    private static string Strip(ListedPiece piece, Wood wood)
+    /// <summary>What a strip or layer of a glued-up piece is called: "strip a", "jointed up 1", "layer b".</summary>
+    public static string Strip(ListedPiece piece, Wood wood)
     {
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(wood);
         var letter = wood.Id[piece.Part.Mark.Length..];
         return letter.StartsWith('+') ? $"jointed up {letter[1..]}" : piece.Part.Kind == PartKind.Block ? $"layer {letter}" : $"strip {letter}";
     }

@@ -11,6 +11,8 @@ namespace Rodwright.Rod.Views;
 /// <summary>Draws strings in development: first the faint lines, then housings, then the lines to cut.</summary>
 public static class StringMarks
 {
+    private const double SkirtingShown = 2.5; // of its top edge, mm of paper
+
     /// <summary>All lines and tints of a view, without lettering.</summary>
     public static IReadOnlyList<Mark> Draw(StringView view, Placement place)
     {
@@ -47,8 +49,17 @@ public static class StringMarks
             if (site.Lower.Kind == StringEndKind.Newel) marks.Add(Plumb(view, place, site.Lower.At, site, site.Lower.Newel));
             if (site.Upper.Kind == StringEndKind.Newel) marks.Add(Plumb(view, place, site.Upper.At, site, site.Upper.Newel));
         }
+        foreach (var board in view.Boards)
+        {
+            // The top edges of the skirtings they meet.
+            if (board.Site.Lower.Kind == StringEndKind.Foot) marks.Add(Skirting(view, place, board, board.UpperEdge.Vertices[0].At, -1));
+            if (board.Site.Upper.Kind == StringEndKind.Head) marks.Add(Skirting(view, place, board, board.UpperEdge.Vertices[^1].At, 1));
+        }
         foreach (var ((corner, id), board) in view.Corners.Zip(view.Boards)) marks.Add(Plumb(view, place, corner, board.Site, id));
     }
+
+    private static StrokeMark Skirting(StringView view, Placement place, StringBoard board, Point2 from, int way) =>
+        place.Stroke(Path2.Polyline(view.At(from.X, from.Y), view.At(from.X + way * SkirtingShown * place.Scale.Ratio, from.Y)), Pens.Visible, Layer.Site, board.Part.Id);
 
     /// <summary>A centre line: through the height of the board there, and down to the ordinates.</summary>
     private static StrokeMark Plumb(StringView view, Placement place, double s, StringSite site, string of)
@@ -78,6 +89,14 @@ public static class StringMarks
             if (cut.Seat is { } seat && place.Scale.Ratio <= 5) marks.Add(place.Stroke(seat, RodPens.Seat, Layer.Construction, ThingId.Of(part, cut)));
             lines.Add(place.Stroke(cut.Shape, housing, Layer.Housing, ThingId.Of(part, cut)));
         }
+        foreach (var cut in part.Cuts.Where(c => c.Kind == CutKind.Dovetail))
+        {
+            // Seen on the face: its mouth, and hidden behind it how far it spreads.
+            var (mouth, whole) = OnFace(part, cut);
+            marks.Add(new FillMark([place.Map(mouth)], 0.1, Layer.Housing, ThingId.Of(part, cut)));
+            lines.Add(place.Stroke(whole, Pens.Hidden, Layer.Hidden, ThingId.Of(part, cut)));
+            lines.Add(place.Stroke(mouth, housing, Layer.Housing, ThingId.Of(part, cut)));
+        }
         foreach (var cut in part.Cuts)
         {
             if (cut.Kind == CutKind.Bore) lines.Add(place.Stroke(cut.Shape, housing, Layer.Bore, ThingId.Of(part, cut)));
@@ -85,6 +104,20 @@ public static class StringMarks
         }
         lines.Add(place.Stroke(part.FaceSide.Outline, Pens.Outline, Layer.OutlineToCut, part.Id));
         marks.AddRange(Split(view, board, place, lines));
+    }
+
+    /// <summary>A dovetail's socket, cut from the board's end, as it shows on its face: where it comes out, and all of it.</summary>
+    private static (Path2 Mouth, Path2 Whole) OnFace(Part part, Cut cut)
+    {
+        var (face, end) = (part.FaceSide.Frame, part.Faces[cut.Face].Frame);
+        var corners = cut.Shape.Vertices.SelectMany(v => new[] { 0, cut.Depth }.Select(d => face.ToLocal(end.ToWorld(v.At, -d)))).ToList();
+        return (Box(corners.Where(c => Math.Abs(c.W) < Tolerance.Joint).Select(c => c.Face)), Box(corners.Select(c => c.Face)));
+
+        static Path2 Box(IEnumerable<Point2> points)
+        {
+            var b = Box2.Of(points);
+            return Path2.Rectangle(b.MinX, b.MinY, b.MaxX, b.MaxY);
+        }
     }
 
     /// <summary>What lies past a corner in a development of several boards is behind the other board: dashed.</summary>

@@ -29,7 +29,7 @@ public sealed record BalustradePlan(ImmutableArray<RailRun> Rails, double Greate
     }
 
     /// <summary>Balusters of a rail.</summary>
-    public BalusterRow RowOf(StairPlan plan, RailRun rail) => BalusterRow.Of(rail.Clear, plan.Job.Balustrade!.Baluster, GreatestGap);
+    public BalusterRow RowOf(StairPlan plan, RailRun rail) => BalusterRow.Of((rail.Stop?.Fill ?? rail.To) - rail.From, plan.Job.Balustrade!.Baluster, GreatestGap);
 
     /// <summary>The rails that end in a newel, each with the height of its top where it meets the newel's face.</summary>
     public IEnumerable<(RailRun Rail, double Top)> At(string newel)
@@ -62,11 +62,11 @@ public sealed record BalustradePlan(ImmutableArray<RailRun> Rails, double Greate
         foreach (var site in plan.Strings.Where(s => !s.IsWall && s.Lower.Newel.Length > 0 && s.Upper.Newel.Length > 0).OrderBy(s => s.FirstRiser).ThenBy(s => !s.Inner))
         {
             n++;
-            yield return Over(plan, site, practice, $"handrail-{Number.Print(n, 0)}", $"handrail over {site.Name}", $"HR{Number.Print(n, 0)}", RailKind.Flight,
-                CentreOf(plan, site), site.Lower.At + plan.Job.Practice.Newel / 2, site.Upper.At - plan.Job.Practice.Newel / 2) with
+            yield return RailStop.Apply(plan, practice, Over(plan, site, practice, $"handrail-{Number.Print(n, 0)}", $"handrail over {site.Name}", $"HR{Number.Print(n, 0)}", RailKind.Flight,
+                RailCentre(plan, practice, site), site.Lower.At + plan.Job.Practice.Newel / 2, site.Upper.At - plan.Job.Practice.Newel / 2) with
             {
                 Lower = site.Lower.Newel, Upper = site.Upper.Newel,
-            };
+            });
         }
     }
 
@@ -85,6 +85,19 @@ public sealed record BalustradePlan(ImmutableArray<RailRun> Rails, double Greate
         };
     }
 
+    /// <summary>
+    /// The middle of a flight's rail: that of its string, and where two strings pass side by side into one newel, as near the newel's middle as the rail still covers its string and stays on the newel
+    /// (trade-practice.md 1: newel, rail and balusters on one centre).
+    /// </summary>
+    private static Line2 RailCentre(StairPlan plan, Balustrade practice, StringSite site)
+    {
+        var centre = CentreOf(plan, site);
+        var off = new[] { site.Lower.Newel, site.Upper.Newel }.Select(id => centre.LeftOf(plan.Newels.First(n => n.Id == id).Centre)).MaxBy(Math.Abs);
+        var most = Math.Min((plan.Job.Practice.Newel - practice.Rail.Width) / 2, (practice.BaseRail.Width - site.Thickness) / 2);
+        var shift = Math.Sign(off) * Math.Clamp(Math.Abs(off), 0, Math.Max(0, most));
+        return Math.Abs(shift) < Tolerance.Same ? centre : new(centre.Through + shift * centre.Along.Left, centre.Along);
+    }
+
     /// <summary>The middle of a string's board in plan, its stations those of the face.</summary>
     internal static Line2 CentreOf(StairPlan plan, StringSite site) => new(site.Face.Through + site.Thickness / 2 * BackOf(plan, site), site.Face.Along);
 
@@ -98,15 +111,22 @@ public sealed record BalustradePlan(ImmutableArray<RailRun> Rails, double Greate
         {
             foreach (var ids in new[] { turn.Newels, turn.OuterNewels }.Where(i => i.Length == 2))
             {
+                // The flights come and go on the well's side; what is open on the far side is open away from them.
+                var outward = ids == turn.Newels ? -plan.Flights[turn.Index].Along : plan.Flights[turn.Index].Along;
                 var (a, b) = (CentreOf(ids[0]), CentreOf(ids[1]));
                 if (a.DistanceTo(b) - 2 * half < LeastLanding) continue;
-                yield return Level("handrail of the landing", a, b, half, a.DistanceTo(b) - half, turn.FirstLine * plan.Rise) with { Lower = ids[0], Upper = ids[1] };
+                yield return Level("handrail of the landing", a, b, half, a.DistanceTo(b) - half, turn.FirstLine * plan.Rise) with { Lower = ids[0], Upper = ids[1], Well = outward };
             }
         }
         if (practice.UpperLanding.Length is not { } length || TopNewel(plan) is not { } top || length - 2 * half < LeastLanding) yield break;
         var along = plan.Flights[^1].Along;
         var way = practice.UpperLanding.Way == LandingWay.On ? along : top.Inner != plan.IsMirrored ? along.Left : along.Right;
-        yield return Level("handrail of the upper landing", top.Centre, top.Centre + length * way, half, length - half, plan.Risers * plan.Rise) with { Lower = top.Id, Upper = WallNewel };
+        yield return Level("handrail of the upper landing", top.Centre, top.Centre + length * way, half, length - half, plan.Risers * plan.Rise) with
+        {
+            Lower = top.Id, Upper = WallNewel,
+            // Away from the steps the well lies back along the flight; straight on, on the far side of the newel from them.
+            Well = practice.UpperLanding.Way == LandingWay.On ? top.Inner != plan.IsMirrored ? along.Left : along.Right : -along,
+        };
 
         RailRun Level(string name, Point2 a, Point2 b, double from, double to, double floor)
         {

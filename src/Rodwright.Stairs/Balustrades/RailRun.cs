@@ -25,8 +25,17 @@ public sealed record RailRun(string Id, string Name, string Mark, RailKind Kind,
     /// <summary>The string it stands over or beside; null along a landing.</summary>
     public StringSite? String { get; init; }
 
+    /// <summary>Where it ends under the string of a flight above; null where it ends in a newel. Then <see cref="To"/> is its longest point, as near as the plan knows the string's edge, and <see cref="Upper"/> is empty.</summary>
+    public RailStop? Stop { get; init; }
+
+    /// <summary>Station of the face that its base rail runs towards: the upper newel's.</summary>
+    public double Face => Stop?.Face ?? To;
+
     /// <summary>Height of the floor its balusters stand on, where there is no string, mm.</summary>
     public double Floor { get; init; }
+
+    /// <summary>Along a landing: level, from its middle into the well, unit.</summary>
+    public Vector2? Well { get; init; }
 
     /// <summary>Heights over the nosings it runs over, from the bottom up.</summary>
     public ImmutableArray<RailHeight> Heights { get; init; } = [];
@@ -44,5 +53,5 @@ public sealed record RailRun(string Id, string Name, string Mark, RailKind Kind,
     public double TopAt(double s) => Level + Slope * s;
 
     /// <summary>Mirrored in the y axis.</summary>
-    public RailRun Mirrored() => this with { Centre = new(Centre.Through.Mirrored, new(-Centre.Along.X, Centre.Along.Y)), String = String?.Mirrored() };
+    public RailRun Mirrored() => this with { Centre = new(Centre.Through.Mirrored, new(-Centre.Along.X, Centre.Along.Y)), String = String?.Mirrored(), Well = Well is { } w ? new(-w.X, w.Y) : null, Stop = Stop is null ? null : Stop with { String = Stop.String.Mirrored() } };
 }

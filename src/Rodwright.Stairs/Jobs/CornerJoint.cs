@@ -8,4 +8,7 @@ public enum CornerJoint
 
     /// <summary>A tongue in the middle of the upper one's end, in a groove in the lower one's face.</summary>
     Tongued,
+
+    /// <summary>Tails on the upper one's end, lapped into sockets in the lower one's end.</summary>
+    Dovetailed,
 }

@@ -18,6 +18,9 @@ internal static class InchBalustrade
     /// <summary>Wedges, glue blocks and pegs likewise.</summary>
     public static SmallParts SmallParts { get; } = new() { WedgeClear = In(0.0625), BlockSide = In(1.5), BlockLength = In(3) };
 
+    /// <summary>Open edges of landings likewise.</summary>
+    public static LandingEdge LandingEdge { get; } = new() { Apron = In(0.375), Packing = In(0.25), Depth = In(9.25) };
+
     /// <summary>Carriages of two-by-fours.</summary>
     public static Carriage Carriage { get; } = new() { Over = In(36), Section = new(In(1.5), In(3.5)), Bracket = In(0.75) };
 

@@ -26,6 +26,7 @@ internal static class InchPractice
         Corner = In(0.5),
         Easing = In(6),
         Skirting = In(4.25),
+        SkirtingEasing = In(10),
         HeadLevel = In(4),
         FloorBoards = In(1),
         TreadWedge = new(In(6), In(0.1875), 14, In(1)),

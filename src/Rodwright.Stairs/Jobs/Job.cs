@@ -41,6 +41,9 @@ public sealed record Job
     /// <summary>Wedges, glue blocks and pegs as pieces; null where they are not listed.</summary>
     public SmallParts? SmallParts { get; init; }
 
+    /// <summary>Nosing and apron lining at the open edges of landings; null where none are made.</summary>
+    public LandingEdge? LandingEdge { get; init; }
+
     /// <summary>Carriages under wide flights; null where none are made.</summary>
     public Carriage? Carriage { get; init; }
 

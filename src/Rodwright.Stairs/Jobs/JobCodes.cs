@@ -306,6 +306,12 @@ public static class JobCodes
     /// <summary>A joint at the corner of the wall strings that is not known.</summary>
     public const string CornerJoint = "RW1146";
 
+    /// <summary>A word for how a string meets the skirting that is not known.</summary>
+    public const string SkirtingJoint = "RW1147";
+
+    /// <summary>Dovetails lapped so little that they hold nothing.</summary>
+    public const string CornerLap = "RW1081";
+
     /// <summary>A tongue as thick as its string.</summary>
     public const string CornerTongue = "RW1079";
 

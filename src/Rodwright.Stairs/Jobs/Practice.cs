@@ -57,11 +57,29 @@ public sealed record Practice
     /// <summary>Thickness of the tongue at the corner, mm.</summary>
     public double Tongue => CornerTongue ?? WallString.Thickness / 3;
 
+    /// <summary>How many tails a dovetailed corner has; null takes one to about 60 of its height.</summary>
+    public int? CornerTails { get; init; }
+
+    /// <summary>Slope of the tails: they spread by 1 in this many; default 6 (common practice for softwood, 8 for hardwood).</summary>
+    public double CornerSlope { get; init; } = 6;
+
     /// <summary>Tangent length of the easings; default 150, 0 for none.</summary>
     public double Easing { get; init; } = 150;
 
     /// <summary>Skirting height, where a wall string's upper edge meets the floor's skirting; default 120.</summary>
     public double Skirting { get; init; } = 120;
+
+    /// <summary>Skirting height on landings and on the upper floor; null takes <see cref="Skirting"/>.</summary>
+    public double? SkirtingAbove { get; init; }
+
+    /// <summary>How the foot of a wall string meets the skirting; default cut plumb.</summary>
+    public SkirtingJoint SkirtingJoint { get; init; } = SkirtingJoint.Plumb;
+
+    /// <summary>Tangent length of an eased foot, mm; default 250 (trade-practice.md 3: 200 to 300 at the skirting).</summary>
+    public double SkirtingEasing { get; init; } = 250;
+
+    /// <summary>Height of the skirting on a floor at a level above the lower one, mm.</summary>
+    public double SkirtingAt(double level) => level > Geometry.Tolerance.Same ? SkirtingAbove ?? Skirting : Skirting;
 
     /// <summary>Length of the level top at the head of a wall string; default 100.</summary>
     public double HeadLevel { get; init; } = 100;

@@ -40,16 +40,20 @@ internal static class RiserLines
             var (inner, walking, outer) = (turn.Frame.World(laid[j].Inner), turn.Frame.World(laid[j].Walking), turn.Frame.World(laid[j].Outer));
             var (left, right) = turn.Hand == Hand.Left ? (inner, outer) : (outer, inner);
             var line = new RiserLine(number, left, walking, right, (right - left).Unit.Left);
-            lines[number - 1] = j > 0 && j < laid.Count - 1 ? line : Both(lines[number - 1]!, line);
+            lines[number - 1] = j > 0 && j < laid.Count - 1 ? line : Both(turn, lines[number - 1]!, line);
         }
     }
 
-    /// <summary>A square riser that two parts of the stair speak of ends on whatever stands further into the stair: a newel's face rather than the string's.</summary>
-    private static RiserLine Both(RiserLine a, RiserLine b)
+    /// <summary>
+    /// A square riser that two parts of the stair speak of ends on whatever stands further into the stair: a newel's face rather than the string's. On the
+    /// turn's own side, where no other turn's newel is, that is the turn's newel even if it stands behind the faces of its strings, which is a breach of its own.
+    /// </summary>
+    private static RiserLine Both(TurnShape turn, RiserLine before, RiserLine laid)
     {
-        var across = (a.Outer - a.Inner).Unit;
-        var inner = (b.Inner - a.Inner).Dot(across) > 0 ? b.Inner : a.Inner;
-        var outer = (b.Outer - a.Outer).Dot(across) < 0 ? b.Outer : a.Outer;
-        return new(a.Number, inner, b.Walking, outer, a.Up);
+        var across = (before.Outer - before.Inner).Unit;
+        var isBehind = turn.Site.HalfNewel < turn.Site.InnerFace;
+        var inner = (isBehind && turn.Hand == Hand.Left) || (laid.Inner - before.Inner).Dot(across) > 0 ? laid.Inner : before.Inner;
+        var outer = (isBehind && turn.Hand == Hand.Right) || (laid.Outer - before.Outer).Dot(across) < 0 ? laid.Outer : before.Outer;
+        return new(before.Number, inner, laid.Walking, outer, before.Up);
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Stairs.Jobs;
 
 namespace Rodwright.Stairs.Shops;
 
@@ -9,7 +10,21 @@ public static class UsualShop
 {
     private static readonly ImmutableArray<double> Lengths = [2400, 3000, 3600, 4200, 4800, 5400];
 
-    /// <summary>The shop, its timber called as the job calls it.</summary>
+    /// <summary>The shop for a job: its timbers, and stock in the units the job is measured in.</summary>
+    public static Shop For(Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        var (timber, sheet) = (job.Practice.Timber, job.Practice.RiserMaterial);
+        var usual = Of(timber, sheet) with { Router = ShopRouter.Usual(job.Units) };
+        if (!job.Units.IsInches) return usual;
+        return usual with
+        {
+            Currency = "$", Saw = InchShop.Saw, Allowances = InchShop.Allowances, Boards = [.. InchShop.Timber(timber), .. sheet == timber || IsSheet(sheet) ? [] : InchShop.Timber(sheet)],
+            Sheets = IsSheet(sheet) ? [.. InchShop.Sheets(sheet)] : [],
+        };
+    }
+
+    /// <summary>The shop in metric sizes, its timber called as the job calls it.</summary>
     /// <param name="timber">Timber of strings, treads and newels.</param>
     /// <param name="sheet">Material of the risers.</param>
     public static Shop Of(string timber, string sheet) => new()

@@ -168,6 +168,41 @@ namespace Rodwright.Store.Postgres.Migrations
                     b.ToTable("revisions", (string)null);
                 });
 
+            modelBuilder.Entity("Rodwright.Store.Rows.ShopRow", b =>
+                {
+                    b.Property<int>("Version")
+                        .HasColumnType("integer")
+                        .HasColumnName("version")
+                        .HasColumnOrder(0);
+
+                    b.Property<DateTime>("ChangedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("changed_utc")
+                        .HasColumnOrder(2);
+
+                    b.Property<string>("ChangedBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("changed_by")
+                        .HasColumnOrder(1);
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("text")
+                        .HasColumnOrder(4);
+
+                    b.Property<Guid>("Ticket")
+                        .HasColumnType("uuid")
+                        .HasColumnName("ticket")
+                        .HasColumnOrder(3);
+
+                    b.HasKey("Version")
+                        .HasName("shop_versions_key");
+
+                    b.ToTable("shop_versions", (string)null);
+                });
+
             modelBuilder.Entity("Rodwright.Store.Rows.RevisionRow", b =>
                 {
                     b.HasOne("Rodwright.Store.Rows.JobRow", null)

@@ -11,7 +11,7 @@ namespace Rodwright.Store.Sqlite.Compiled
     internal partial class StoreContextModel
     {
         private StoreContextModel()
-            : base(skipDetectChanges: false, modelId: new Guid("3909eca0-b93f-4178-9aa6-236c69114a0a"), entityTypeCount: 3)
+            : base(skipDetectChanges: false, modelId: new Guid("9920bb14-d1c3-40eb-b8d3-3d9b37eba990"), entityTypeCount: 4)
         {
         }
 
@@ -20,12 +20,14 @@ namespace Rodwright.Store.Sqlite.Compiled
             var jobRow = JobRowEntityType.Create(this);
             var ownTableRow = OwnTableRowEntityType.Create(this);
             var revisionRow = RevisionRowEntityType.Create(this);
+            var shopRow = ShopRowEntityType.Create(this);
 
             RevisionRowEntityType.CreateForeignKey1(revisionRow, jobRow);
 
             JobRowEntityType.CreateAnnotations(jobRow);
             OwnTableRowEntityType.CreateAnnotations(ownTableRow);
             RevisionRowEntityType.CreateAnnotations(revisionRow);
+            ShopRowEntityType.CreateAnnotations(shopRow);
 
             AddAnnotation("ProductVersion", "10.0.15");
         }

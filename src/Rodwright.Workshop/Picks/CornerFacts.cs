@@ -20,7 +20,7 @@ internal static class CornerFacts
         var far = !plan.IsInner(corners[index].Turn);
         var meeting = plan.Strings.Where(s => s.Inner == far && Touches(s, corners[index].At)).ToList();
         var kind = meeting.Count == 2 ? meeting[0].IsWall ? "where the two wall strings meet" : "where the two strings meet" : "where the faces of the far side meet";
-        IEnumerable<string> cuts = bench.Kit.Parts.Where(p => meeting.Exists(m => m.Id == p.Id)).SelectMany(p => p.Cuts.Where(c => c.Kind == CutKind.CornerHousing).Select(c => ThingId.Of(p, c)));
+        IEnumerable<string> cuts = bench.Kit.Parts.Where(p => meeting.Exists(m => m.Id == p.Id)).SelectMany(p => p.Cuts.Where(c => c.Kind is CutKind.CornerHousing or CutKind.Dovetail).Select(c => ThingId.Of(p, c)));
         return Draft.Pick(id, title, kind, [.. meeting.Select(s => s.Id), .. cuts], All(bench, index));
     }
 

@@ -37,6 +37,10 @@ internal static class CutPick
             case CutKind.CornerHousing:
                 yield return bench.Mm("depth", cut.Depth, Why.Field("practice.corner"), "practice.corner");
                 break;
+            case CutKind.Dovetail:
+                yield return bench.Mm("behind the face", cut.Shape.Bounds.Width, Why.Field("practice.corner"), "practice.corner");
+                yield return bench.Mm("from the end", cut.Depth, Why.Rule("as thick as the upper wall string"), "practice.wallString.thickness");
+                break;
             case CutKind.Mortice:
                 yield return bench.Mm("depth", cut.Depth, Why.Rule("the tenon's length, and clear at its end"), "practice.tenon.morticeClearance", Working.Of(cut.Depth - practice.Tenon.MorticeClearance) + practice.Tenon.MorticeClearance);
                 break;

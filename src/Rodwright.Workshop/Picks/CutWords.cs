@@ -10,6 +10,7 @@ public static class CutWords
     {
         CutKind.Housing => "housing",
         CutKind.CornerHousing => "corner housing",
+        CutKind.Dovetail => "dovetail socket",
         CutKind.Mortice => "mortice",
         CutKind.Haunch => "haunch",
         CutKind.TenonCheek => "tenons, bare-faced",
@@ -25,7 +26,7 @@ public static class CutWords
     /// <summary>Several of a kind.</summary>
     public static string Many(CutKind kind) => kind switch
     {
-        CutKind.Housing or CutKind.Mortice or CutKind.Bore or CutKind.CornerHousing => One(kind) + "s",
+        CutKind.Housing or CutKind.Mortice or CutKind.Bore or CutKind.CornerHousing or CutKind.Dovetail => One(kind) + "s",
         CutKind.Haunch => "haunches",
         CutKind.Notch => "notches",
         CutKind.Split => "halves split off",

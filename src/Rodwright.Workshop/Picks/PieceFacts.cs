@@ -17,6 +17,8 @@ internal static class PieceFacts
         PartKind.WallNewel => "half newel on a wall",
         PartKind.WallRail => "wall rail",
         PartKind.Bracket => "bracket",
+        PartKind.LandingNosing => "landing nosing",
+        PartKind.Apron => "apron lining",
         PartKind.Carriage => "carriage",
         PartKind.CarriageBracket => "bracket of a carriage",
         PartKind.Wedge => "wedge",

@@ -71,7 +71,7 @@ internal static class StringPick
                 case StringEndKind.Head:
                     yield return bench.Mm($"{where}: plumb cut on the trimmer", board.LowerEdge.Vertices[^1].At.X, Why.Rule("behind the last riser and the packing"), "practice.packing", Working.Of(end.At) + practice.Riser + practice.Packing);
                     yield return bench.Mm($"{where}: level seat", end.Level - practice.FloorBoards, Why.Rule("on the trimmer, under the floor's boards"), "practice.floorBoards", Working.Of(end.Level) - practice.FloorBoards);
-                    yield return bench.Mm($"{where}: level top", board.UpperEdge.Vertices[^1].At.Y, Why.Rule("at the skirting's height above the floor it arrives at"), "practice.skirting", Working.Of(end.Level) + practice.Skirting);
+                    yield return bench.Mm($"{where}: level top", board.UpperEdge.Vertices[^1].At.Y, Why.Rule("at the skirting's height above the floor it arrives at"), "practice.skirting", Working.Of(end.Level) + practice.SkirtingAt(end.Level));
                     yield return bench.Given("practice.headLevel", practice.HeadLevel);
                     break;
                 case StringEndKind.CornerThrough:

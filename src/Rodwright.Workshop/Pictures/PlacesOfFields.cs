@@ -33,6 +33,7 @@ internal static class PlacesOfFields
         ("balustrade.wallRail", Parts(PartKind.WallRail, PartKind.Bracket)),
         ("balustrade.cap", Parts(PartKind.NewelCap)),
         ("balustrade", Parts(PartKind.Handrail, PartKind.BaseRail)),
+        ("landingEdge", Parts(PartKind.Apron, PartKind.LandingNosing)),
         ("carriage.bracket", Parts(PartKind.CarriageBracket)),
         ("carriage", Parts(PartKind.Carriage)),
         ("smallParts.block", Parts(PartKind.GlueBlock)),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Workshop.Shops;
 using Rodwright.Workshop.Tables;
 
 namespace Rodwright.Workshop.Shelf;
@@ -15,6 +16,9 @@ public interface IJobShelf
 
     /// <summary>The shop's own regulation tables, kept in the same store.</summary>
     IOwnTables Tables { get; }
+
+    /// <summary>The shop's own stock and prices, kept in the same store.</summary>
+    IOwnShop Shop { get; }
 
     /// <summary>Puts a new job on the shelf, with its first revision.</summary>
     /// <param name="first">The revision; its kind is <see cref="RevisionKind.Made"/>.</param>

@@ -1,11 +1,13 @@
 using System.CommandLine;
 using System.Text;
 using Rodwright.Drawings.Formats;
+using Rodwright.Joinery.Timber;
 using Rodwright.Geometry;
 using Rodwright.Output;
 using Rodwright.Rod;
 using Rodwright.Rod.Machining;
 using Rodwright.Rod.Packs;
+using Rodwright.Rod.Timber;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Shops;
@@ -25,23 +27,22 @@ internal static class PackCommand
         var revision = new Option<string>("--revision") { Description = "Revision for the title blocks", DefaultValueFactory = _ => "A" };
         var booklet = new Option<bool>("--booklet") { Description = "Add the step-by-step booklet for setting the rod out by hand" };
         var model = new Option<bool>("--model") { Description = "Add the solid model, each piece by name: stair.glb, stair.step and stair.ifc" };
+        var timber = new Option<bool>("--timber") { Description = "Add the timber, in a folder of its own: cutting list, board plan, costing and quotation, as sheets, workbook and CSV" };
         var shop = ShopArgument.Option();
-        shop.Description = $"Shop file, NAME{ShopFile.Ending}: its routers' cutters and bush are for the machining files and jigs; without it usual ones";
+        shop.Description = $"Shop file, NAME{ShopFile.Ending}: its routers' cutters and bush are for the machining files and jigs, its stock and prices for --timber; without it usual ones";
         var router = new RouterOptions();
         PrintOptions.Validate(paper, scale);
-        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet, model, regulations, shop };
+        var command = new Command("pack", "Write the pack: sheets, true-size templates, DXF per part, ordinates and lists") { job, folder, scale, paper, revision, booklet, model, timber, regulations, shop };
         router.AddTo(command);
-        command.SetAction(parsed =>
+        command.SetAction((parsed, stop) => Task.FromResult(Run(parsed, stop)));
+        return command;
+
+        int Run(ParseResult parsed, CancellationToken stop)
         {
             var path = parsed.GetValue(job)!;
             if (JobArgument.SetOut(path, parsed.GetValue(regulations), around) is not { } stair) return Exit.Errors;
-            var tools = ShopRouter.Usual(stair.Units);
-            if (parsed.GetValue(shop) is { } file)
-            {
-                if (ShopArgument.Read(file, stair.Job, around) is not { } read) return Exit.Errors;
-                tools = read.Router;
-            }
-            tools = router.Of(tools, parsed);
+            if (ShopArgument.Read(parsed.GetValue(shop), stair.Job, around) is not { } from) return Exit.Errors;
+            var tools = router.Of(from.Router, parsed);
             if (tools.Offset <= 0)
             {
                 FindingText.Write(around.Error, path, [new(ShopCodes.BushTooNarrow, Severity.Error, "--bush", $"a cutter of {Number.Exact(tools.HandCutter)} does not pass a bush of {Number.Exact(tools.Bush)}", "give the bush's outside, or the hand router's cutter")]);
@@ -63,6 +64,14 @@ internal static class PackCommand
                 progress.Report("making the solid model");
                 others.AddRange(StairModel.All(stair, today));
             }
+            var findings = stair.Findings;
+            if (parsed.GetValue(timber))
+            {
+                progress.Report("planning the boards");
+                var plan = BoardPlan.Of(CuttingList.Of(stair.Kit, from), stop: stop);
+                findings = [.. findings, .. plan.List.Findings, .. plan.Findings];
+                others.AddRange(TimberFiles.Make(rod, plan).Select(f => f with { Name = $"timber/{f.Name}" }));
+            }
             var files = pack.Write(others, progress);
             try
             {
@@ -74,13 +83,12 @@ internal static class PackCommand
                 return Exit.Errors;
             }
             progress.Done();
-            FindingText.Write(around.Error, path, stair.Findings);
+            FindingText.Write(around.Error, path, findings);
             around.Out.WriteLine($"{pack.Set.Sheets.Length} sheets, {pack.TrueSize.Sheets.Length} true-size pages, {pack.Parts.Length} part files in {parsed.GetValue(folder)}");
             foreach (var line in MachiningSummary.Of(rod, pack)) around.Out.WriteLine(line);
             around.Out.WriteLine(rod.Proof.Holds ? "It goes together." : "It does not go together: see `rodwright prove`.");
             return Exit.Done;
-        });
-        return command;
+        }
     }
 
     /// <summary>Progress on one line of a terminal; silent when the output is caught in a file.</summary>

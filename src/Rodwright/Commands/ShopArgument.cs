@@ -14,7 +14,7 @@ internal static class ShopArgument
     /// <summary>The shop a file holds, or the usual one; prints every error and returns null when the file is bad.</summary>
     public static Shop? Read(string? path, Job job, Surroundings around)
     {
-        if (path is null) return UsualShop.Of(job.Practice.Timber, job.Practice.RiserMaterial);
+        if (path is null) return UsualShop.For(job);
         var (text, refused) = JobArgument.Text(path);
         var outcome = text is null ? Outcome<Shop>.Refused([refused! with { Hint = $"give the path of a shop file, NAME{ShopFile.Ending}" }]) : ShopFile.Read(text);
         FindingText.Write(around.Error, path, outcome.Findings);

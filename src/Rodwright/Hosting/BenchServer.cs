@@ -73,6 +73,7 @@ internal static class BenchServer
         services.AddSingleton<JobNotices>();
         services.AddSingleton<StairCache>();
         services.AddSingleton<SheetCache>();
+        services.AddSingleton<TimberCache>();
         services.AddBenchPages();
     }
 }

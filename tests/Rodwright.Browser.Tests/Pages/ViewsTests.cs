@@ -20,10 +20,12 @@ public sealed class ViewsTests(Workshop workshop)
         await page.ClickAsync("#stages");
         await page.Locator("#stage").FillAsync("20");
         await Audit(visit, "line by line");
-        foreach (var view in new[] { "survey", "proposals", "round", "parts", "regulation", "proof", "sheets", "revisions" })
+        foreach (var view in new[] { "survey", "proposals", "round", "parts", "timber", "assembly", "machining", "regulation", "proof", "sheets", "revisions" })
         {
             await page.GotoAsync($"{job}/{view}");
             await page.Locator("#view section").First.WaitForAsync();
+            if (view == "timber") await page.Locator(".board-figure").First.WaitForAsync();
+            if (view == "assembly") await page.Locator(".stage-picture").WaitForAsync();
             if (view == "proposals") await page.Locator(".proposal").First.WaitForAsync();
             await page.WaitForTimeoutAsync(600);
             await Audit(visit, view);
@@ -95,7 +97,13 @@ public sealed class ViewsTests(Workshop workshop)
         await page.GetByLabel("Compare revision 1 with now").ClickAsync();
         await Assertions.Expect(page.Locator(".compared")).ToContainTextAsync("225 then, 230 now");
         await Assertions.Expect(page.Locator(".compared")).ToContainTextAsync("860 then, 900 now");
+        await Assertions.Expect(page.Locator(".compared .pieces tbody tr").First).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator(".pieces tr[data-piece=tread-2]")).ToContainTextAsync("40 more");
+        await Assertions.Expect(page.Locator(".sheets-again li").First).ToContainTextAsync("Print");
         await visit.Picture("14-revisions");
+        await page.Locator(".pieces tr[data-piece=tread-2] .mark").ClickAsync();
+        await Assertions.Expect(page.Locator(".pick[data-picked=tread-2]")).ToHaveCountAsync(1);
+        await Audit(visit, "compared");
         await page.GetByLabel("Take back revision 1").ClickAsync();
         await visit.Kept(4);
         Assert.Equal(("225", "860"), (await visit.Value("going"), await visit.Value("width")));

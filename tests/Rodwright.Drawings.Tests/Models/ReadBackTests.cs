@@ -35,6 +35,7 @@ public sealed class ReadBackTests
     [InlineData("bull-nose")]
     [InlineData("straight-flight")]
     [InlineData("open-well")]
+    [InlineData("balustrade")]
     public void A_reader_of_building_models_finds_an_IfcStair_of_our_pieces(string sample)
     {
         var stair = Stair.SetOut(Jobs.Job(sample)).Value!;
@@ -44,7 +45,7 @@ public sealed class ReadBackTests
         Assert.Equal("IFC4", read.GetProperty("schema").GetString());
         var whole = Assert.Single(read.GetProperty("stairs").EnumerateArray());
         Assert.Equal(stair.Job.Title, whole.GetProperty("name").GetString());
-        Assert.Equal(sample switch { "bull-nose" => "QUARTER_WINDING_STAIR", "straight-flight" => "STRAIGHT_RUN_STAIR", _ => "TWO_QUARTER_TURN_STAIR" }, whole.GetProperty("type").GetString());
+        Assert.Equal(sample switch { "bull-nose" or "balustrade" => "QUARTER_WINDING_STAIR", "straight-flight" => "STRAIGHT_RUN_STAIR", _ => "TWO_QUARTER_TURN_STAIR" }, whole.GetProperty("type").GetString());
         Assert.Equal(stair.Kit.Parts.Length, read.GetProperty("parts").GetInt32());
         var properties = read.GetProperty("properties");
         Assert.Equal(stair.Plan.Risers, properties.GetProperty("NumberOfRiser").GetInt32());
@@ -54,7 +55,18 @@ public sealed class ReadBackTests
         foreach (var piece in read.GetProperty("pieces").EnumerateArray())
         {
             var part = stair.Kit.Parts.First(p => p.Mark == piece.GetProperty("mark").GetString());
-            Assert.Equal(part.Kind switch { PartKind.WallString or PartKind.NewelString => "STRINGER", PartKind.Newel => "POST", _ => "USERDEFINED" }, piece.GetProperty("type").GetString());
+            Assert.Equal(
+                part.Kind switch
+                {
+                    PartKind.WallString or PartKind.NewelString => "STRINGER",
+                    PartKind.Newel or PartKind.WallNewel => "POST",
+                    PartKind.Handrail or PartKind.WallRail => "HANDRAIL",
+                    PartKind.Bracket => "BRACKET",
+                    PartKind.Apron => "CLADDING",
+                    _ => "USERDEFINED",
+                },
+                piece.GetProperty("type").GetString());
+            if (part.Kind is PartKind.Handrail) Assert.Equal("IfcRailing", piece.GetProperty("kind").GetString());
         }
     }
 

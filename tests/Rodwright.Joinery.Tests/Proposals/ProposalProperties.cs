@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CsCheck;
 using Rodwright.Joinery.Proposals;
 using Rodwright.Properties;
+using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Plans;
 using Rodwright.Stairs.Proposals;
@@ -15,28 +16,37 @@ public sealed class ProposalProperties
 {
     private static readonly RankingWeights ComfortAlone = new() { Comfort = 1, Pitch = 0, Headroom = 0, FloorArea = 0, Narrowest = 0, Timber = 0, TaperedSteps = 0 };
 
-    /// <summary>A made-up survey with one family and one hand wanted: judged quickly, so that there may be many.</summary>
-    private static readonly Gen<Brief> OneFamily =
+    /// <summary>A made-up survey with one family, hand, width and newel wanted: chosen from quickly, so that there may be thousands.</summary>
+    private static readonly Gen<Brief> Narrowed =
         from brief in Briefs.Any
         from family in Gen.Int[0, FamilyCatalogue.Ids.Length - 1]
         from left in Gen.Bool
-        select brief with { Wishes = new() { Families = [FamilyCatalogue.Ids[family]], Hand = left ? Hand.Left : Hand.Right } };
+        from width in Gen.Int[800, 960]
+        from newel in Gen.OneOf(90.0, 95, 100, 110, 120)
+        select brief with { Wishes = new() { Families = [FamilyCatalogue.Ids[family]], Hand = left ? Hand.Left : Hand.Right, Widths = [width], Newels = [newel] } };
 
     public static TheoryData<string> Families => [.. FamilyCatalogue.Ids];
 
     [Fact]
-    public void What_the_quick_judgement_proposes_keeps_every_limit_in_plan() => OneFamily.Holds(brief =>
+    public void Every_proposal_set_out_has_no_failing_check_and_a_proof_that_closes()
     {
-        var table = RegulationCatalogue.Find(brief.Regulation)!;
-        foreach (var proposal in Proposer.Propose(brief, table, _ => null).Proposals)
+        var proposed = 0;
+        Narrowed.Holds(brief =>
         {
-            var plan = Planner.SetOut(proposal.Job, table).Value!;
-            Assert.True(Judge.Check(plan).Passes);
-        }
-    }, iter: 500);
+            foreach (var proposal in StairProposals.Propose(brief).Proposals)
+            {
+                var stair = Stair.SetOut(proposal.Job).Value!;
+                Assert.True(stair.Regulation.Passes);
+                Assert.DoesNotContain(stair.Findings, f => f.Severity >= Severity.Breach);
+                Assert.True(stair.Prove().Holds);
+                Interlocked.Increment(ref proposed);
+            }
+        }, iter: 5000);
+        Assert.True(proposed > 2500, $"only {proposed} were proposed");
+    }
 
     [Fact]
-    public void A_mirrored_survey_gives_mirrored_proposals() => OneFamily.Holds(brief =>
+    public void A_mirrored_survey_gives_mirrored_proposals() => Narrowed.Holds(brief =>
     {
         var table = RegulationCatalogue.Find(brief.Regulation)!;
         var (one, other) = (Of(brief.Wishes!.Hand!.Value), Of(brief.Wishes.Hand == Hand.Left ? Hand.Right : Hand.Left));
@@ -51,7 +61,7 @@ public sealed class ProposalProperties
         }
 
         ProposalReport Of(Hand hand) => Proposer.Propose(brief with { Wishes = brief.Wishes! with { Hand = hand } }, table, _ => null);
-    }, iter: 350);
+    }, iter: 5000);
 
     /// <summary>
     /// Ranked by comfort against an ideal that every room is too short for, a longer going is a better one: none of the next ones holds on the whole stair, with the risers of the flights split any way

@@ -17,6 +17,8 @@ internal static class PartVolume
         // All arcs: what its chords, at most 0.005 from them, hold.
         PartKind.Peg => ConvexClip.Area(part.FaceSide.Outline.Flattened()) * part.FaceSide.Thickness,
         PartKind.WallNewel => WallNewel(part),
+        // Sockets are cut from the end, where nothing else is.
+        PartKind.WallString when part.Faces.Length == 2 => ByDepth(part with { Cuts = [.. part.Cuts.Where(c => c.Face == 0)] }) - part.Cuts.Where(c => c.Face == 1).Sum(c => c.Shape.Area * c.Depth),
         _ when part.Cuts.Any(c => c is { Kind: CutKind.RoundedEdge, Shape.EdgeCount: > 1 }) => RoundedRound(part),
         _ when part.Cuts.Any(c => c.Kind == CutKind.RoundedEdge) => Rounded(part),
         _ => ByDepth(part),

@@ -52,6 +52,28 @@ public sealed class SolidHeadroomTests
     }, iter: 200);
 
     [Fact]
+    public void What_the_headroom_says_is_reached_over_the_nosings_of_the_solids()
+    {
+        var reached = 0;
+        Rooms.All.Holds(job =>
+        {
+            if (Stair.SetOut(job).Value is not { } stair || HeadroomReport.Of(stair.Plan) is not { } report) return;
+            var nosings = SolidNosings.Of(stair);
+            foreach (var found in report.Under)
+            {
+                // Floors and landings are level: there is no pitch line over them.
+                if (found.Step < 1 || found.Step >= stair.Plan.Risers) continue;
+                var walked = stair.Plan.Steps[found.Step - 1] == StepKind.Landing
+                    ? found.Step * stair.Plan.Rise
+                    : SolidNosings.PitchAt(nosings[found.Step], nosings[found.Step + 1], found.At);
+                Assert.Equal(found.Least, found.Under.HeightAt(found.At) - walked, 1e-6);
+                reached++;
+            }
+        }, iter: 200);
+        Assert.True(reached > 100, $"only {reached} places were looked at");
+    }
+
+    [Fact]
     public void Where_the_least_lies_at_a_nosing_the_solid_says_the_same()
     {
         // A level ceiling of the lower storey over the whole stair: the highest tread's nosing is nearest to it.

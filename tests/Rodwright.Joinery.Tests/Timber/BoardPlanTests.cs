@@ -13,7 +13,7 @@ public class BoardPlanTests
 
     private static Kit Kit(string name) => Stair.SetOut(JobFile.Read(Samples.Text(name)).Value!).Value!.Kit;
 
-    private static Shop Usual(Kit kit) => UsualShop.Of(kit.Plan.Job.Practice.Timber, kit.Plan.Job.Practice.RiserMaterial);
+    private static Shop Usual(Kit kit) => UsualShop.For(kit.Plan.Job);
 
     private static BoardPlan Plan(string name)
     {

@@ -6,6 +6,7 @@ using Rodwright.Testing;
 using Rodwright.Workshop.Edits;
 using Rodwright.Workshop.Sessions;
 using Rodwright.Workshop.Shelf;
+using Rodwright.Workshop.Shops;
 using Rodwright.Workshop.Tables;
 
 namespace Rodwright.Pages.Tests.Work;
@@ -37,6 +38,8 @@ public sealed class WorkModelTests
         public string Kind => inner.Kind;
 
         public IOwnTables Tables => inner.Tables;
+
+        public IOwnShop Shop => inner.Shop;
 
         public void Go() => gate.SetResult();
 

@@ -76,7 +76,7 @@ public class TimberSheetTests
     {
         var stair = Stair.SetOut(Samples.Job(name)).Value!;
         Assert.True(PaperStock.TryParse(paper, out var stock, out _));
-        var shop = UsualShop.Of(stair.Job.Practice.Timber, stair.Job.Practice.RiserMaterial);
+        var shop = UsualShop.For(stair.Job);
         return (new(stair, stair.Prove(), new(stock, null, "2026-03-02")), BoardPlan.Of(CuttingList.Of(stair.Kit, shop)));
     }
 }

@@ -137,6 +137,8 @@ public sealed class HeadroomTests
     public void The_formula_finds_what_a_dense_search_finds() => Rooms.All.Holds(job =>
     {
         if (job.TryPlan() is not { } plan || HeadroomReport.Of(plan) is not { } report) return;
+        // Where a taper is so strong that a riser's end comes before the one below it (told as RW4017), the step is turned inside out and has no area to look over.
+        if (report.Surfaces.Any(s => Backwards(s.Ring))) return;
         foreach (var above in report.Above)
         {
             var searched = Search.Least(report, above);
@@ -151,7 +153,19 @@ public sealed class HeadroomTests
             // And it is attained where it is said to be.
             Assert.Equal(found.Least, above.HeightAt(found.At) - report.Surfaces.First(x => x.Step == found.Step).HeightAt(found.At), 1e-6);
         }
-    }, iter: 300);
+    }, iter: 5000);
+
+    /// <summary>Whether two sides of a ring cross.</summary>
+    private static bool Backwards(IReadOnlyList<Point2> ring)
+    {
+        for (var i = 0; i < ring.Count; i++)
+            for (var j = i + 2; j < ring.Count; j++)
+                if (Parts(ring[i], ring[i + 1], ring[j], ring[(j + 1) % ring.Count]) && Parts(ring[j], ring[(j + 1) % ring.Count], ring[i], ring[i + 1])) return true;
+        return false;
+
+        // Whether the line through a and b has c and d truly on different sides.
+        static bool Parts(Point2 a, Point2 b, Point2 c, Point2 d) => (b - a).Cross(c - a) * (b - a).Cross(d - a) < -1e-6;
+    }
 
     [Fact]
     public void A_mirrored_stair_has_the_mirrored_headroom() => Rooms.All.Holds(job =>
@@ -165,7 +179,7 @@ public sealed class HeadroomTests
             var other = right.Surfaces.First(s => s.Step == left.Under[i].Step);
             Assert.Equal(left.Under[i].Least, right.Under[i].Under.HeightAt(left.Under[i].At.Mirrored) - other.HeightAt(left.Under[i].At.Mirrored), 1e-6);
         }
-    }, iter: 300);
+    }, iter: 5000);
 
     [Fact]
     public void A_larger_well_never_lowers_the_headroom() => Rooms.Jobs.Select(Gen.Int[0, 600], Gen.Int[0, 600]).Holds((job, longer, wider) =>
@@ -176,7 +190,7 @@ public sealed class HeadroomTests
         Assert.True(after is null || before is not null && after >= before - 1e-6, $"{before} became {after}");
 
         static double? Trimmer(StairPlan plan) => HeadroomReport.Of(plan)!.Under.FirstOrDefault(c => c.Under.IsTrimmer)?.Least;
-    }, iter: 300);
+    }, iter: 5000);
 
     [Fact]
     public void A_well_made_longer_as_told_just_gives_the_headroom() => Rooms.Jobs.Holds(job =>
@@ -200,5 +214,5 @@ public sealed class HeadroomTests
         }
 
         static double Trimmer(StairPlan plan) => HeadroomReport.Of(plan)!.Under.FirstOrDefault(c => c.Under.IsTrimmer)?.Least ?? double.PositiveInfinity;
-    }, iter: 300);
+    }, iter: 5000);
 }

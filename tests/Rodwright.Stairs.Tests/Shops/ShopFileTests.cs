@@ -4,6 +4,7 @@ using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Regulations.Own;
 using Rodwright.Stairs.Shops;
+using Rodwright.Testing;
 using Xunit;
 
 namespace Rodwright.Stairs.Tests.Shops;
@@ -105,6 +106,22 @@ public sealed class ShopFileTests
         Assert.Contains("example prices", shop.Name, StringComparison.Ordinal);
         Assert.Empty(UsualShop.Of("oak", "poplar").Sheets);
         Assert.Contains(UsualShop.Of("oak", "poplar").Boards, b => b.Material == "poplar");
+    }
+
+    [Fact]
+    public void The_usual_shop_of_a_job_in_inches_sells_by_the_quarter_inch_and_the_foot()
+    {
+        var shop = UsualShop.For(Samples.Job("feet-and-inches"));
+        Assert.Equal("$", shop.Currency);
+        Assert.True(IsValid(ShopFile.Write(shop)));
+        Assert.Equal(shop, ShopFile.Read(ShopFile.Write(shop)).Value);
+        // Hardwood is sold in quarters of an inch of thickness, rough, lengths in feet (common practice; NHLA Rules for the Measurement and Inspection of Hardwood, 4/4 to 16/4, from memory).
+        Assert.All(shop.Boards, b => Assert.Equal(0, Math.IEEERemainder(b.Thickness / 25.4 * 4, 1), 1e-9));
+        Assert.All(shop.Boards.SelectMany(b => b.Lengths), l => Assert.Equal(0, Math.IEEERemainder(l / 304.8, 2), 1e-9));
+        // Ten feet of 1 x 12 are ten board feet, at eight dollars each.
+        var wide = shop.Boards.First(b => Math.Abs(b.Thickness - 25.4) < 1e-9 && Math.Abs(b.Width - 304.8) < 1e-9);
+        Assert.Equal(80, wide.PricePerMetre!.Value * 3.048, 0.02);
+        Assert.Equal("£", UsualShop.For(Samples.Job("straight-flight")).Currency);
     }
 
     private static bool IsValid(string text)

@@ -141,6 +141,20 @@ public class CommandTests
         Assert.Empty(Directory.EnumerateFiles(folder, "*.new", SearchOption.AllDirectories));
     }
 
+    [Fact]
+    public void A_pack_with_everything_lists_models_and_timber_among_its_files()
+    {
+        using var here = new CommandLine();
+        var folder = here.PathOf("pack");
+        Assert.Equal(Exit.Done, CommandLine.Run("pack", Samples.PathOf("straight-flight"), "--out", folder, "--model", "--timber", "--booklet").Exit);
+        var listed = File.ReadAllLines(Path.Combine(folder, "contents.csv")).Skip(1).Select(l => l.Split(',')[0]).ToList();
+        Assert.All(new[] { "stair.glb", "stair.step", "stair.ifc", "timber/timber.pdf", "timber/quotation.pdf", "timber/timber.xlsx", "booklet.pdf" }, name => Assert.Contains(name, listed));
+        Assert.All(listed, name => Assert.True(File.Exists(Path.Combine(folder, name)), name));
+        var bad = here.Write("bad.shop.json", "{ }");
+        Assert.Equal(Exit.Errors, CommandLine.Run("pack", Samples.PathOf("straight-flight"), "--out", here.PathOf("none"), "--timber", "--shop", bad).Exit);
+        Assert.False(Directory.Exists(here.PathOf("none")));
+    }
+
     [Theory]
     [InlineData("de-DE")]
     [InlineData("tr-TR")]

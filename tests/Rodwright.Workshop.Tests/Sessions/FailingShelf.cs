@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Rodwright.Workshop.Shelf;
+using Rodwright.Workshop.Shops;
 using Rodwright.Workshop.Tables;
 
 namespace Rodwright.Workshop.Tests.Sessions;
@@ -12,6 +13,8 @@ internal sealed class FailingShelf(IJobShelf inner) : IJobShelf
     public string Kind => inner.Kind;
 
     public IOwnTables Tables => inner.Tables;
+
+    public IOwnShop Shop => inner.Shop;
 
     public Task<JobCard> Add(RevisionDraft first, CancellationToken stop = default) => inner.Add(first, stop);
 

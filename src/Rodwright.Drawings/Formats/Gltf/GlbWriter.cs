@@ -4,12 +4,13 @@ using System.Text.Json.Nodes;
 using Rodwright.Drawings.Formats.Models;
 using Rodwright.Geometry;
 using SharpGLTF.Schema2;
+using SharpGLTF.Transforms;
 
 namespace Rodwright.Drawings.Formats.Gltf;
 
 /// <summary>
 /// Writes pieces as a binary glTF 2.0 file, the open format of three-dimensional models for browsers: one named node a piece under one root, which alone turns
-/// millimetres with z up into the format's metres with y up. Equal pieces share a mesh.
+/// millimetres with z up into the format's metres with y up. Equal pieces share a mesh. Where pieces have a way apart, the exploded view is an animation of the file.
 /// </summary>
 public static class GlbWriter
 {
@@ -39,13 +40,16 @@ public static class GlbWriter
         // x stays, y runs away from the viewer (-z), z becomes y; all in metres.
         root.LocalMatrix = new(0.001f, 0, 0, 0, 0, 0, -0.001f, 0, 0, 0.001f, 0, 0, 0, 0, 0, 1);
         if (extras is { } own) root.Extras = JsonObject.Create(own);
+        var nodes = new List<Node>(solids.Count);
         for (var i = 0; i < solids.Count; i++)
         {
             var node = root.CreateNode(solids[i].Name);
-            node.LocalMatrix = MatrixOf(solids[i].Frame);
+            node.LocalTransform = PlaceOf(solids[i]);
             node.Mesh = made[numbers[i]];
             node.Extras = ExtrasOf(solids[i]);
+            nodes.Add(node);
         }
+        ApartAnimation.Add(model, nodes.Zip(solids));
         model.MergeBuffers();
         // The library's own check of every number takes longer than all the rest, and the format's validator judges the files in the tests.
         return [.. model.WriteGLB(new WriteSettings { Validation = SharpGLTF.Validation.ValidationMode.Skip })];
@@ -71,6 +75,11 @@ public static class GlbWriter
         dull.SetFactor("RoughnessFactor", 0.9f);
         return material;
     }
+
+    /// <summary>The format moves no node that has a matrix: a piece that moves has its turn and its place apart.</summary>
+    private static AffineTransform PlaceOf(ModelPiece piece) => piece.Apart.IsEmpty
+        ? MatrixOf(piece.Frame)
+        : new AffineTransform(null, Quaternion.CreateFromRotationMatrix(MatrixOf(piece.Frame)), MatrixOf(piece.Frame).Translation);
 
     private static Matrix4x4 MatrixOf(Frame3 f) => new(
         (float)f.U.X, (float)f.U.Y, (float)f.U.Z, 0,

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using Rodwright.Geometry;
 using Rodwright.Geometry.Solids;
@@ -15,4 +16,7 @@ public sealed record ModelPiece(string PartId, string Mark, string Name, Solid S
 {
     /// <summary>An object whose properties are written as further extras of the node; null for none.</summary>
     public JsonElement? Extras { get; init; }
+
+    /// <summary>Its way when the model is taken apart; empty for a piece that stays where it is.</summary>
+    public ImmutableArray<ModelStretch> Apart { get; init; } = [];
 }

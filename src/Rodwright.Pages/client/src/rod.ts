@@ -47,18 +47,26 @@ export function attach(host: HTMLElement, program: Program) {
     host.addEventListener('pointerdown', () => { framed = true; }, { once: true });
     host.addEventListener('wheel', () => { framed = true; }, { once: true });
 
+    const goTo = (piece: string) => {
+        const group = sheet.querySelector<SVGGElement>(`[data-piece=${CSS.escape(piece)}]`);
+        if (!group) return;
+        framed = true;
+        const [x, y, w, h] = group.dataset.box!.split(' ').map(n => Number(n) * pixelsPerBoardMm) as [number, number, number, number];
+        view.glide(view.framing({ x, y, w, h }));
+    };
+
     return {
         fit: () => view.glide(view.framing()),
         zoom: (by: number) => {
             framed = true;
             view.zoom(by, host.clientWidth / 2, host.clientHeight / 2);
         },
-        goTo: (piece: string) => {
-            const group = sheet.querySelector<SVGGElement>(`[data-piece=${CSS.escape(piece)}]`);
-            if (!group) return;
-            framed = true;
-            const [x, y, w, h] = group.dataset.box!.split(' ').map(n => Number(n) * pixelsPerBoardMm) as [number, number, number, number];
-            view.glide(view.framing({ x, y, w, h }));
+        goTo,
+        /** To the drawing a thing is seen on best: its own, or the last one that shows it. */
+        goToThing: (id: string) => {
+            const own = sheet.querySelector(`[data-piece=${CSS.escape(id)}]`);
+            const piece = own ?? [...sheet.querySelectorAll(`[data-of=${CSS.escape(id)}]`)].at(-1)?.closest('[data-piece]');
+            if (piece) goTo(piece.getAttribute('data-piece')!);
         },
         showLine: (number: number) => showLine(sheet, number),
         dispose: () => {

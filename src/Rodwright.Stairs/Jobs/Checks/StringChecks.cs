@@ -11,8 +11,12 @@ internal static class StringChecks
         new(JobCodes.Housing, "practice.housing", ["practice.housing", "practice.wallString.thickness", "practice.newelString.thickness", "sides"], Housing),
         new(JobCodes.Margin, "practice.margin", ["practice.margin", "practice.wallString.width", "practice.newelString.width", "sides"], Margin),
         new(JobCodes.CornerTongue, "practice.cornerTongue", ["practice.cornerTongue", "practice.cornerJoint", "practice.wallString.thickness"], Tongue),
+        new(JobCodes.CornerLap, "practice.corner", ["practice.corner", "practice.cornerJoint"], Lap),
         new(JobCodes.Corner, "practice.corner", ["practice.corner", "practice.wallString.thickness", "layout"], Corner),
     ];
+
+    // Shallower tails are none, mm.
+    private const double LeastLap = 5;
 
     /// <summary>The boards the job is made of: its name, whether the job has it, and the board.</summary>
     private static IEnumerable<(string Name, Board Board)> Boards(Job job)
@@ -46,6 +50,10 @@ internal static class StringChecks
     private static Pinch? Tongue(Job job) => job.Practice.CornerJoint != CornerJoint.Tongued || job.Practice.Tongue + 2 < job.Practice.WallString.Thickness ? null : new(
         $"a tongue {job.Units.With(job.Practice.Tongue)} thick leaves no shoulders on a wall string {job.Units.With(job.Practice.WallString.Thickness)} thick", "a third of the string is usual",
         Remedied.Size(job.Units, "practice.cornerTongue", "a tongue of", 12, 10, 8, 6, 4));
+
+    private static Pinch? Lap(Job job) => job.Practice.CornerJoint != CornerJoint.Dovetailed || job.Practice.Corner >= LeastLap ? null : new(
+        $"dovetails lapped {job.Units.With(job.Practice.Corner)} into the lower wall string hold nothing", $"lap them {job.Units.Range(10, 16, 1)}",
+        Remedied.Size(job.Units, "practice.corner", "a lap of", 12, 16, 10, 8));
 
     private static Pinch? Corner(Job job) => job.Layout.Turn is null || job.Practice.Corner < job.Practice.WallString.Thickness ? null : new(
         $"the corner housing, {job.Units.With(job.Practice.Corner)} deep, comes through the wall string, {job.Units.With(job.Practice.WallString.Thickness)} thick",

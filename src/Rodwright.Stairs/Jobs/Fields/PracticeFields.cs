@@ -5,7 +5,9 @@ namespace Rodwright.Stairs.Jobs.Fields;
 /// <summary>The fields of <see cref="Practice"/>. Their defaults are the property's own.</summary>
 internal static class PracticeFields
 {
-    private static readonly ImmutableArray<string> CornerJoints = ["housed", "tongued"];
+    private static readonly ImmutableArray<string> SkirtingJoints = ["plumb", "mitred", "eased"];
+
+    private static readonly ImmutableArray<string> CornerJoints = ["housed", "tongued", "dovetailed"];
     private const string Common = "common practice";
 
     private static ImmutableArray<Field<Board>> Board { get; } =
@@ -51,11 +53,17 @@ internal static class PracticeFields
         Size<Practice>("nosingCover", "cover over a nosing", 0, 100, "from a nosing to the string's upper edge, after easing", p => p.NosingCover, (p, v) => p with { NosingCover = v }),
         Size<Practice>("coverBelow", "cover below the housings", 0, 100, "wood left below the lowest point of a housing", p => p.CoverBelow, (p, v) => p with { CoverBelow = v }),
         Size<Practice>("corner", "depth of the corner housing", 0, 40, "how far the upper wall string is let into the lower one", p => p.Corner, (p, v) => p with { Corner = v }),
-        new ChoiceField<Practice>("cornerJoint", "joint of the wall strings at the corner", CornerJoints, JobCodes.CornerJoint, "joint", "housed: the upper one's whole end let in; tongued: a tongue on its end, in a groove",
+        new ChoiceField<Practice>("cornerJoint", "joint of the wall strings at the corner", CornerJoints, JobCodes.CornerJoint, "joint", "housed: the upper one's whole end let in; tongued: a tongue on its end, in a groove; dovetailed: tails on its end, lapped",
             p => CornerJoints[(int)p.CornerJoint], (p, v) => p with { CornerJoint = (CornerJoint)CornerJoints.IndexOf(v) }),
         new NumberField<Practice>("cornerTongue", "tongue at the corner", new(3, 40, "mm"), "its thickness; left out: a third of the wall string", p => p.CornerTongue, (p, v) => p with { CornerTongue = v }),
+        new NumberField<Practice>("cornerTails", "tails at the corner", new(1, 20, "", Whole: true), "how many; left out: one to about 60 of the height", p => p.CornerTails, (p, v) => p with { CornerTails = (int)v }),
+        new NumberField<Practice>("cornerSlope", "slope of the tails", new(4, 12, ""), "they spread by 1 in this many; 6 for softwood, 8 for hardwood", p => p.CornerSlope, (p, v) => p with { CornerSlope = v }),
         Size<Practice>("easing", "tangent length of the easings", 0, 600, "0 for none; never longer than half the shorter edge beside it", p => p.Easing, (p, v) => p with { Easing = v }),
         Size<Practice>("skirting", "height of the skirting", 0, 400, "where a wall string meets the floor's skirting", p => p.Skirting, (p, v) => p with { Skirting = v }),
+        new NumberField<Practice>("skirtingAbove", "height of the skirting above", new(0, 400, "mm"), "on landings and the upper floor; left out: as on the lower floor", p => p.SkirtingAbove, (p, v) => p with { SkirtingAbove = v }),
+        new ChoiceField<Practice>("skirtingJoint", "foot of a wall string at the skirting", SkirtingJoints, JobCodes.SkirtingJoint, "joint", "top edge to top edge. plumb: the skirting butts; mitred: the angle halved; eased: a curve into the skirting's level top",
+            p => SkirtingJoints[(int)p.SkirtingJoint], (p, v) => p with { SkirtingJoint = (SkirtingJoint)SkirtingJoints.IndexOf(v) }),
+        Size<Practice>("skirtingEasing", "tangent length at the skirting", 20, 600, "of an eased foot; 200 to 300 is usual", p => p.SkirtingEasing, (p, v) => p with { SkirtingEasing = v }),
         Size<Practice>("headLevel", "level top at the head of a wall string", 0, 600, Common, p => p.HeadLevel, (p, v) => p with { HeadLevel = v }),
         Size<Practice>("floorBoards", "thickness of the upper floor's boards", 3, 100, "and of a landing's", p => p.FloorBoards, (p, v) => p with { FloorBoards = v }),
         Size<Practice>("packing", "packing at the trimmer", 0, 60, "between the last riser and the trimmer", p => p.Packing, (p, v) => p with { Packing = v }),

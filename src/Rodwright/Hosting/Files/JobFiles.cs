@@ -49,19 +49,23 @@ internal static class JobFiles
             WithSheet(stairs, sheets, job, number, name, wishes, time, (state, sheet) => Results.Text(PrintPage.Of(state.Job.Title, sheet), "text/html", Encoding.UTF8)));
         revision.MapGet("/pack.zip", (Guid job, int number, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) => WithStair(stairs, job, number, state =>
             wishes.Read(state, time, out var refusal) is { } rod ? Zip(state, rod, wishes.Booklet == 1, Today(time)) : refusal!));
+        TimberDownloads.Map(pages, revision);
+        MachiningDownloads.Map(revision);
         pages.MapGet("/regulations/{id}/file", async (string id, IJobShelf shelf) => await shelf.Tables.Find(id) is { } table
             ? Results.File(Encoding.UTF8.GetBytes(table.Text), "application/json", table.Id + OwnRegulationFile.Ending) : Results.NotFound());
         pages.MapGet("/print.css", PrintPage.Style);
     }
 
-    private static DateOnly Today(TimeProvider time) => DateOnly.FromDateTime(time.GetLocalNow().DateTime);
+    /// <summary>Today, by this machine's clock.</summary>
+    internal static DateOnly Today(TimeProvider time) => DateOnly.FromDateTime(time.GetLocalNow().DateTime);
 
     private static IResult Model(BenchState state, WrittenFile model) => Results.File(model.Bytes.ToArray(), model.MediaType, FileNames.Of(state.Job.Title, Path.GetExtension(model.Name)));
 
     private static async Task<IResult> With(StairCache stairs, Guid job, int number, Func<BenchState, IResult> answer) =>
         await stairs.Of(job, number) is { } state ? answer(state) : Results.NotFound();
 
-    private static async Task<IResult> WithStair(StairCache stairs, Guid job, int number, Func<BenchState, IResult> answer) =>
+    /// <summary>An answer made from a revision's stair; not found where there is none.</summary>
+    internal static async Task<IResult> WithStair(StairCache stairs, Guid job, int number, Func<BenchState, IResult> answer) =>
         await stairs.Of(job, number) is { Stair: not null } state ? answer(state) : Results.NotFound();
 
     private static Task<IResult> WithSheet(
@@ -88,9 +92,15 @@ internal static class JobFiles
             .. StairModel.All(state.Stair!, today),
             .. OwnTableFile.Of(state.Stair!),
         ]);
+        return Zip(files, FileNames.Of(state.Job.Title, ".zip"));
+    }
+
+    /// <summary>Some files in one.</summary>
+    internal static IResult Zip(IEnumerable<WrittenFile> files, string name)
+    {
         using var memory = new MemoryStream();
         using (var zip = new ZipArchive(memory, ZipArchiveMode.Create, leaveOpen: true)) foreach (var file in files) Add(zip, file);
-        return Results.File(memory.ToArray(), "application/zip", FileNames.Of(state.Job.Title, ".zip"));
+        return Results.File(memory.ToArray(), "application/zip", name);
     }
 
     private static void Add(ZipArchive zip, WrittenFile file)

@@ -1,0 +1,103 @@
+using Rodwright.Drawings.Fonts;
+using Rodwright.Drawings.Marks;
+using Rodwright.Drawings.Sheets;
+using Rodwright.Geometry;
+using Rodwright.Joinery.Timber;
+
+namespace Rodwright.Rod.Timber;
+
+/// <summary>
+/// One board as it is cut: strips from the top, pieces from the left with the figures of their order, hatched what is left over. Every piece carries the id of its part. The same
+/// drawing is on the sheet and on the page.
+/// </summary>
+public sealed class BoardPicture
+{
+    private readonly BoardPlan plan;
+    private readonly PlannedBoard board;
+    private readonly double factor;
+    private readonly double lettering;
+    private readonly double[] heights;
+    private readonly double rest;
+
+    /// <summary>Makes the picture ready.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="board">One of its boards.</param>
+    /// <param name="factor">Millimetres of paper for one of timber.</param>
+    /// <param name="lettering">Height of the letters, mm of paper.</param>
+    /// <param name="least">Height of a strip on paper below which it is drawn wider than it is, so that marks can be read.</param>
+    public BoardPicture(BoardPlan plan, PlannedBoard board, double factor, double lettering, double least)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(board);
+        (this.plan, this.board, this.factor, this.lettering) = (plan, board, factor, lettering);
+        heights = [.. board.Strips.Select(s => Math.Max(least, s.Width * factor))];
+        rest = board.IsRipped ? Math.Max(0, board.Width - board.Strips[^1].From - board.Strips[^1].Width) * factor : 0;
+    }
+
+    private Units Units => plan.List.Kit.Plan.Units;
+
+    /// <summary>mm of paper.</summary>
+    public double Width => board.Length * factor;
+
+    /// <summary>mm of paper.</summary>
+    public double Height => heights.Sum() + rest;
+
+    /// <summary>"Board 3", "Sheet 1".</summary>
+    public string Title => $"{(plan.Sections.Any(s => s.IsSheet && s.Boards.Contains(board)) ? "Sheet" : "Board")} {Number.Print(board.Number, 0)}";
+
+    /// <summary>What it is and how it is ripped: "redwood 32 x 225, 3600 long, £20.70; rip 2 of 103; 640 left".</summary>
+    public string Words
+    {
+        get
+        {
+            var stock = $"{TimberTables.StockName(Units, board)}, {Units.Print(board.Length)} long" + (board.IsBought ? $", {Costing.Money(plan.List.Shop, board.Price)}" : "");
+            var rips = board.IsRipped ? $"; rip {string.Join(", ", board.Strips.GroupBy(s => s.Width).Select(g => g.Count() == 1 ? Units.Print(g.Key) : $"{Number.Print(g.Count(), 0)} of {Units.Print(g.Key)}"))}" : "";
+            var left = board.Strips.Max(s => s.Left);
+            return stock + rips + (left > 0 ? $"; {Units.Print(left)} left" : "");
+        }
+    }
+
+    /// <summary>The marks.</summary>
+    /// <param name="corner">Upper left corner of the board on the paper.</param>
+    /// <param name="forScreen">Whether every piece is an area that can be pressed.</param>
+    public IEnumerable<Mark> Draw(Point2 corner, bool forScreen = false)
+    {
+        var (left, y, number) = (corner.X, corner.Y, 1);
+        var outline = new Box2(left, y - Height, left + Width, y);
+        for (var i = 0; i < heights.Length; i++)
+        {
+            var strip = board.Strips[i];
+            var from = left + plan.List.Shop.Saw.EndTrim * factor;
+            foreach (var cut in strip.Cuts)
+            {
+                var box = new Box2(left + cut.From * factor, y - heights[i], left + cut.To * factor, y);
+                yield return new StrokeMark(Rectangle(box), Pens.Visible, Layer.OutlineToCut, cut.Wood.Part);
+                foreach (var mark in Label(box, Number.Print(number++, 0), cut)) yield return mark;
+                if (forScreen) yield return new FillMark([Rectangle(box)], 0, Layer.Hit, cut.Wood.Part);
+                from = box.MaxX;
+            }
+            foreach (var line in Spare(new(from, y - heights[i], outline.MaxX, y), outline.MaxX - from)) yield return line;
+            y -= heights[i];
+            if (i < heights.Length - 1 || rest > 0) yield return StrokeMark.Line(new(left, y), new(outline.MaxX, y), Pens.Visible, Layer.OutlineToCut);
+        }
+        foreach (var line in Spare(new(left, y - rest, outline.MaxX, y), rest)) yield return line;
+        yield return new StrokeMark(Rectangle(outline), Pens.Outline, Layer.Visible);
+    }
+
+    private static IEnumerable<Mark> Spare(Box2 box, double breadth) => breadth > 1.5 ? Hatch.Lines([Rectangle(box)], 2.5, Angle.FromDegrees(45), Layer.Waste) : [];
+
+    private IEnumerable<Mark> Label(Box2 box, string number, PlannedCut cut)
+    {
+        var size = Math.Min(lettering, box.Height * 0.6);
+        var length = $"{number}  {cut.Wood.Id}  {Units.Print(cut.Wood.SawnLength)}";
+        var width = board.IsRipped || cut.Wood.SawnWidth > board.Width - 15 ? "" : $" x {Units.Print(cut.Wood.SawnWidth)}";
+        foreach (var text in (string[])[length + width, length, $"{number}  {cut.Wood.Id}", cut.Wood.Id])
+        {
+            if (Lettering.Width(text, size) > box.Width - 1.2) continue;
+            yield return new TextMark(box.Centre, text, size, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, of: cut.Wood.Part);
+            yield break;
+        }
+    }
+
+    private static Path2 Rectangle(Box2 b) => Path2.Rectangle(b.MinX, b.MinY, b.MaxX, b.MaxY);
+}
