@@ -55,7 +55,7 @@ public class RegionTests
         var whole = Path2.Rectangle(0, 0, 1000, 20 + 5e-8);
         Assert.Empty(Region.Difference(whole, Path2.Rectangle(-10, -10, 1010, 20)));
         // The same with an arc about, which is read another way.
-        Assert.Empty(Region.Difference(whole, new([new(new(-10, -10), 0.1), new(new(1010, -10)), new(new(1010, 20)), new(new(-10, 20))], true)));
+        Assert.Empty(Region.Difference(whole, new Path2([new(new(-10, -10), 0.1), new(new(1010, -10)), new(new(1010, 20)), new(new(-10, 20))], true)));
         Assert.Equal(50, Assert.Single(Region.Difference(whole, Path2.Rectangle(-10, -10, 1010, 19.95))).Area, 1e-4);
     }
 

@@ -1,6 +1,7 @@
 using Rodwright.Drawings.Formats;
 using Rodwright.Drawings.Formats.Dxf;
 using Rodwright.Rod.Tables;
+using Rodwright.Rod.Templates;
 
 namespace Rodwright.Rod.Machining;
 
@@ -9,6 +10,15 @@ public static class PartFiles
 {
     /// <summary>A DXF for each mark (W1.dxf), which equal balusters share, then machining.csv, ordinates.csv and parts.csv.</summary>
     public static IReadOnlyList<WrittenFile> Make(RodJob job) => Make(job, MachiningList.Left(job));
+
+    /// <summary>Every file for machine and router: the parts' own, pairs of strings, and jigs.</summary>
+    /// <param name="job">The stair.</param>
+    /// <param name="left">What the cutter leaves: <see cref="MachiningList.Left"/>.</param>
+    public static IReadOnlyList<WrittenFile> All(RodJob job, IReadOnlyDictionary<string, IReadOnlyList<LeftByCutter>> left)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        return [.. Make(job, left), .. PairDxf.Files(job.Stair.Kit, left), .. Jigs.Files(job)];
+    }
 
     /// <inheritdoc cref="Make(RodJob)"/>
     /// <param name="job">The stair.</param>

@@ -40,7 +40,7 @@ public sealed record Pack(SheetSet Set, SheetSet TrueSize, ImmutableArray<Writte
         progress?.Report("drawing templates");
         var trueSize = new SheetSet("true-size", rod.Stair.Job.Title + ", templates at true size", TrueSizePages.Of(TemplateSheets.Make(rod), rod.Style.Paper));
         if (booklet) progress?.Report("drawing the booklet");
-        return new(set, trueSize, [.. PartFiles.Make(rod, left), .. PairDxf.Files(rod.Stair.Kit, left), .. Jigs.Files(rod)],
+        return new(set, trueSize, [.. PartFiles.All(rod, left)],
             booklet ? new("booklet", rod.Stair.Job.Title + ", step by step", BookletSheets.Make(rod)) : null) { Left = left };
     }
 

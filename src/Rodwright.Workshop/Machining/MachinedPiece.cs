@@ -6,6 +6,7 @@ using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Machining;
+using Rodwright.Stairs.Shops;
 using Rodwright.Workshop.Picks;
 using Rodwright.Workshop.Pictures;
 
@@ -17,6 +18,9 @@ namespace Rodwright.Workshop.Machining;
 /// <param name="Drawing">The file's drawing.</param>
 public sealed record MachinedPiece(Part Part, ImmutableArray<MachinedLayer> Layers, DxfDrawing Drawing)
 {
+    /// <summary>What the machine's cutter leaves in it, place by place.</summary>
+    public ImmutableArray<LeftByCutter> Left { get; init; } = [];
+
     private static readonly Box2 Paper = new(0, 0, 150, 96);
     private const double Edge = 3;
     private const double Readable = 1.5; // letters lower than this are fog on a screen, mm of paper
@@ -29,12 +33,15 @@ public sealed record MachinedPiece(Part Part, ImmutableArray<MachinedLayer> Laye
     /// <summary>The drawing of a piece.</summary>
     /// <param name="part">The piece.</param>
     /// <param name="kit">The kit it belongs to.</param>
-    public static MachinedPiece Of(Part part, Kit kit)
+    /// <param name="router">What recesses are cut with.</param>
+    public static MachinedPiece Of(Part part, Kit kit, ShopRouter router)
     {
         ArgumentNullException.ThrowIfNull(part);
         ArgumentNullException.ThrowIfNull(kit);
-        var drawing = PartDxf.Of(part, kit);
-        return new(part, [.. drawing.Layers.Select(l => Layer(part, kit, l, drawing.Entities.Count(e => e.Layer == l)))], drawing);
+        ArgumentNullException.ThrowIfNull(router);
+        var left = CutterCorners.Of(part, router.Cutter);
+        var drawing = PartDxf.Of(part, kit, left);
+        return new(part, [.. drawing.Layers.Select(l => Layer(part, kit, l, drawing.Entities.Count(e => e.Layer == l)))], drawing) { Left = [.. left] };
     }
 
     /// <summary>Whether the picture lies though the file's drawing stands, so that more of it is seen: its head to the right.</summary>
@@ -88,6 +95,7 @@ public sealed record MachinedPiece(Part Part, ImmutableArray<MachinedLayer> Laye
         _ when name.EndsWith(MachiningLayers.Outline.Name, StringComparison.Ordinal) => "finished outline",
         _ when name == MachiningLayers.Blank.Name => "the square-edged board it lies in",
         _ when name == MachiningLayers.Jointed.Name => "pieces glued to the board's edges first",
+        _ when name.EndsWith(MachiningLayers.ToolRadius.Name, StringComparison.Ordinal) => "what the cutter leaves in inside corners",
         _ when name == MachiningLayers.TopEdge.Name => "top edge, drawn above the face",
         _ when name.EndsWith(MachiningLayers.Marking.Name, StringComparison.Ordinal) => "lettering, arrows and seats: pencilled",
         _ => "",

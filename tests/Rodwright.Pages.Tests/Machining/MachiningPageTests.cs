@@ -1,6 +1,7 @@
 using Bunit;
 using Rodwright.Pages.Machining;
 using Rodwright.Rod.Machining;
+using Rodwright.Stairs.Shops;
 using Rodwright.Workshop.Machining;
 
 namespace Rodwright.Pages.Tests.Machining;
@@ -19,7 +20,7 @@ public sealed class MachiningPageTests
             await view.Find("#machined").ChangeAsync(new() { Value = part.Id });
             Assert.Equal(part.Id, bench.Work.Pick!.Id);
             Assert.StartsWith(part.Mark, view.Find("#piece-title").TextContent, StringComparison.Ordinal);
-            Assert.Equal(PartDxf.Of(part, kit).Layers.Select(l => l.Name), view.FindAll(".layers button").Select(b => b.TextContent));
+            Assert.Equal(PartDxf.Of(part, kit, CutterCorners.Of(part, new ShopRouter().Cutter)).Layers.Select(l => l.Name), view.FindAll(".layers button").Select(b => b.TextContent));
             Assert.EndsWith($"/machining/{part.Mark}.dxf", view.Find("#piece-dxf").GetAttribute("href"), StringComparison.Ordinal);
         }
     }
@@ -65,7 +66,7 @@ public sealed class MachiningPageTests
         var kit = bench.Work.State.Stair!.Kit;
         foreach (var part in kit.Parts.DistinctBy(p => p.Mark))
         {
-            var piece = MachinedPiece.Of(part, kit);
+            var piece = MachinedPiece.Of(part, kit, ShopRouter.Usual(kit.Plan.Units));
             Assert.All(piece.Layers, l => Assert.True(l.Words.Length > 0 && l.How.Length > 0, $"{part.Mark}: {l.Name}"));
             Assert.Equal(piece.Drawing.Entities.Length, piece.Layers.Sum(l => l.Count));
             foreach (var cut in part.Cuts.Where(c => c.Beneath == 0)) Assert.Contains(piece.Layers, l => Math.Abs(l.Depth - cut.Depth) < 1e-9 || cut.Kind == Rodwright.Joinery.Parts.CutKind.RoundedEdge);

@@ -46,13 +46,13 @@ public sealed class ShopFormTests
     public async Task A_shop_that_is_not_there_or_no_longer_reads_gives_way_to_the_usual_one()
     {
         var kept = new MemoryShop(TimeProvider.System);
-        var practice = Samples.Job("left-kite-low").Practice;
-        var usual = UsualShop.Of(practice.Timber, practice.RiserMaterial);
-        Assert.Equal((usual, 0, false), (await kept.InUse(practice)) is var none ? (none.Shop, none.Version, none.IsOwn) : default);
+        var job = Samples.Job("left-kite-low");
+        var usual = UsualShop.For(job);
+        Assert.Equal((usual, 0, false), (await kept.InUse(job)) is var none ? (none.Shop, none.Version, none.IsOwn) : default);
         await kept.Save(ShopFile.Write(Full), "Ada", 0);
-        Assert.Equal((Full, 1, true), (await kept.InUse(practice)) is var own ? (own.Shop, own.Version, own.IsOwn) : default);
+        Assert.Equal((Full, 1, true), (await kept.InUse(job)) is var own ? (own.Shop, own.Version, own.IsOwn) : default);
         await kept.Save("{}", "Ada", 1);
-        var broken = await kept.InUse(practice);
+        var broken = await kept.InUse(job);
         Assert.Equal((usual, 2, false), (broken.Shop, broken.Version, broken.IsOwn));
         Assert.NotEmpty(broken.Findings);
     }

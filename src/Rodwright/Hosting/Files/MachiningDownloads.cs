@@ -1,7 +1,10 @@
+using Rodwright.Drawings.Formats;
 using Rodwright.Rod;
 using Rodwright.Rod.Board;
 using Rodwright.Rod.Machining;
 using Rodwright.Workshop.Sessions;
+using Rodwright.Workshop.Shelf;
+using Rodwright.Workshop.Shops;
 
 namespace Rodwright.Hosting.Files;
 
@@ -11,12 +14,17 @@ internal static class MachiningDownloads
     /// <summary>Adds them to the group of a revision.</summary>
     public static void Map(RouteGroupBuilder revision)
     {
-        revision.MapGet("/machining.zip", (Guid job, int number, StairCache stairs) => JobFiles.WithStair(stairs, job, number, state =>
-            JobFiles.Zip(PartFiles.Make(Rod(state)), FileNames.Of($"{state.Job.Title} machining", ".zip"))));
-        revision.MapGet("/machining/{name}", (Guid job, int number, string name, StairCache stairs) => JobFiles.WithStair(stairs, job, number, state =>
-            PartFiles.Make(Rod(state)).FirstOrDefault(f => f.Name == name) is { } file
-                ? Results.File(file.Bytes.ToArray(), file.MediaType, FileNames.Of($"{state.Job.Title} {Path.GetFileNameWithoutExtension(file.Name)}", Path.GetExtension(file.Name))) : Results.NotFound()));
+        revision.MapGet("/machining.zip", async (Guid job, int number, StairCache stairs, IJobShelf shelf) => await stairs.Of(job, number) is { Stair: not null } state
+            ? JobFiles.Zip(await Files(state, shelf), FileNames.Of($"{state.Job.Title} machining", ".zip")) : Results.NotFound());
+        revision.MapGet("/machining/{name}", async (Guid job, int number, string name, StairCache stairs, IJobShelf shelf) => await stairs.Of(job, number) is { Stair: not null } state
+            && (await Files(state, shelf)).FirstOrDefault(f => f.Name == name) is { } file
+                ? Results.File(file.Bytes.ToArray(), file.MediaType, FileNames.Of($"{state.Job.Title} {Path.GetFileNameWithoutExtension(file.Name)}", Path.GetExtension(file.Name))) : Results.NotFound());
     }
 
-    private static RodJob Rod(BenchState state) => new(state.Stair!, state.Proof!, new RodStyle(PaperFit.Default(state.Stair!.Units), null, ""));
+    /// <summary>Cut by the routers of the shop.</summary>
+    private static async Task<IReadOnlyList<WrittenFile>> Files(BenchState state, IJobShelf shelf)
+    {
+        var rod = new RodJob(state.Stair!, state.Proof!, new RodStyle(PaperFit.Default(state.Stair!.Units), null, "")) { Router = (await shelf.Shop.InUse(state.Job)).Shop.Router };
+        return PartFiles.All(rod, MachiningList.Left(rod));
+    }
 }

@@ -36,7 +36,7 @@ internal static class TimberDownloads
     private static async Task<IResult> With(Guid job, int number, StairCache stairs, IJobShelf shelf, TimberCache timber, TimeProvider time, Func<BenchState, RodJob, BoardPlan, IResult> answer)
     {
         if (await stairs.Of(job, number) is not { Stair: { } stair } state) return Results.NotFound();
-        var shop = await shelf.Shop.InUse(stair.Job.Practice);
+        var shop = await shelf.Shop.InUse(stair.Job);
         return answer(state, Rod(state, time), timber.Of(stair, shop.Shop));
     }
 
