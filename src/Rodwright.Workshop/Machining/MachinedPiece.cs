@@ -6,6 +6,7 @@ using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Machining;
+using Rodwright.Stairs.Shops;
 using Rodwright.Workshop.Picks;
 using Rodwright.Workshop.Pictures;
 
@@ -33,7 +34,7 @@ public sealed record MachinedPiece(Part Part, ImmutableArray<MachinedLayer> Laye
     {
         ArgumentNullException.ThrowIfNull(part);
         ArgumentNullException.ThrowIfNull(kit);
-        var drawing = PartDxf.Of(part, kit);
+        var drawing = PartDxf.Of(part, kit, CutterCorners.Of(part, ShopRouter.Usual(kit.Plan.Units).Cutter));
         return new(part, [.. drawing.Layers.Select(l => Layer(part, kit, l, drawing.Entities.Count(e => e.Layer == l)))], drawing);
     }
 
@@ -89,6 +90,7 @@ public sealed record MachinedPiece(Part Part, ImmutableArray<MachinedLayer> Laye
         _ when name == MachiningLayers.Blank.Name => "the square-edged board it lies in",
         _ when name == MachiningLayers.Jointed.Name => "pieces glued to the board's edges first",
         _ when name == MachiningLayers.TopEdge.Name => "top edge, drawn above the face",
+        _ when name.EndsWith(MachiningLayers.ToolRadius.Name, StringComparison.Ordinal) => "what the machine's cutter leaves: by hand",
         _ when name.EndsWith(MachiningLayers.Marking.Name, StringComparison.Ordinal) => "lettering, arrows and seats: pencilled",
         _ => "",
     };

@@ -19,7 +19,7 @@ public sealed class MachiningPageTests
             await view.Find("#machined").ChangeAsync(new() { Value = part.Id });
             Assert.Equal(part.Id, bench.Work.Pick!.Id);
             Assert.StartsWith(part.Mark, view.Find("#piece-title").TextContent, StringComparison.Ordinal);
-            Assert.Equal(PartDxf.Of(part, kit).Layers.Select(l => l.Name), view.FindAll(".layers button").Select(b => b.TextContent));
+            Assert.Equal(PartDxf.Of(part, kit, CutterCorners.Of(part, Rodwright.Stairs.Shops.ShopRouter.Usual(kit.Plan.Units).Cutter)).Layers.Select(l => l.Name), view.FindAll(".layers button").Select(b => b.TextContent));
             Assert.EndsWith($"/machining/{part.Mark}.dxf", view.Find("#piece-dxf").GetAttribute("href"), StringComparison.Ordinal);
         }
     }
