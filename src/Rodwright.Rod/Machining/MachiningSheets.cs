@@ -25,11 +25,15 @@ public static class MachiningSheets
             TableColumn[] columns =
             [
                 new("Mark", 18 * k), new("Face", 17 * k), new("Cut, depth", 27 * k), new("No.", 9 * k, HorizontalAnchor.End), new("Corner", 15 * k, HorizontalAnchor.End),
-                new("Stays out", (rod.Units.IsInches ? 22 : 14) * k, HorizontalAnchor.End), new("Arc from", (rod.Units.IsInches ? 22 : 14) * k, HorizontalAnchor.End), new(rod.Units.IsInches ? "Left, in²" : "Left, mm²", 14 * k, HorizontalAnchor.End),
-                new("To do", 32 * k),
+                new("Stays out", (rod.Units.IsInches ? 22 : 14) * k, HorizontalAnchor.End), new("Arc from", (rod.Units.IsInches ? 22 : 14) * k, HorizontalAnchor.End), new("To do", 32 * k), new("Left, mm²", 14 * k, HorizontalAnchor.End),
             ];
-            return [new TableSection($"Cutter {cutter}: corners in each piece, lengths in {rod.Units.Name}", new Table(columns, rows, lettering.Words))];
+            // Thousandths of a square inch say nothing at a bench: they are in the file alone.
+            if (rod.Units.IsInches) return [Section([.. columns.SkipLast(1)], [.. rows.Select(r => r.SkipLast(1).ToList())], lettering)];
+            return [Section(columns, rows, lettering)];
         });
+
+        TableSection Section(TableColumn[] columns, IReadOnlyList<IReadOnlyList<string>> of, SheetLettering lettering) =>
+            new($"Cutter {cutter}: corners in each piece, lengths in {rod.Units.Name}", new Table(columns, of, lettering.Words));
     }
 
     private static IEnumerable<IReadOnlyList<string>> Rows(RodJob rod, EqualParts group, IReadOnlyList<LeftByCutter> left)
@@ -41,7 +45,7 @@ public static class MachiningSheets
             yield return
             [
                 first ? group.Marks : "", face, CutWords(rod, alike.First()), Number.Print(alike.Count(), 0), alike.Key.Opening, alike.Key.Away,
-                alike.First().ArcBegins(rod.Router.Cutter) is { } begins ? rod.Units.Print(begins) : "", alike.Key.Area, alike.First().ToDo,
+                alike.First().ArcBegins(rod.Router.Cutter) is { } begins ? rod.Units.Print(begins) : "", alike.First().ToDo, alike.Key.Area,
             ];
             first = false;
         }

@@ -2,12 +2,18 @@ using Rodwright.Drawings.Formats.Dxf;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Steps;
+using Rodwright.Stairs.Shops;
 
 namespace Rodwright.Rod.Machining;
 
 /// <summary>A part at true size for the saw and the router: see <see cref="MachiningLayers"/> for the layers and <see cref="MachiningFrame"/> for where it lies.</summary>
 public static class PartDxf
 {
+    /// <summary>The drawing of a part, with what the usual cutter leaves of it.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="kit">The kit it belongs to.</param>
+    public static DxfDrawing Of(Part part, Kit kit) => Of(part, kit, CutterCorners.Of(part, ShopRouter.Usual(kit.Plan.Units).Cutter));
+
     /// <summary>The drawing of a part.</summary>
     /// <param name="part">The part.</param>
     /// <param name="kit">The kit it belongs to.</param>
