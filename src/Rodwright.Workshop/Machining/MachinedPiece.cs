@@ -95,7 +95,6 @@ public sealed record MachinedPiece(Part Part, ImmutableArray<MachinedLayer> Laye
         _ when name.EndsWith(MachiningLayers.Outline.Name, StringComparison.Ordinal) => "finished outline",
         _ when name == MachiningLayers.Blank.Name => "the square-edged board it lies in",
         _ when name == MachiningLayers.Jointed.Name => "pieces glued to the board's edges first",
-        _ when name.EndsWith(MachiningLayers.ToolRadius.Name, StringComparison.Ordinal) => "what the cutter leaves in inside corners",
         _ when name == MachiningLayers.TopEdge.Name => "top edge, drawn above the face",
         _ when name.EndsWith(MachiningLayers.ToolRadius.Name, StringComparison.Ordinal) => "what a round cutter leaves in corners",
         _ when name.EndsWith(MachiningLayers.Marking.Name, StringComparison.Ordinal) => "lettering, arrows and seats: pencilled",

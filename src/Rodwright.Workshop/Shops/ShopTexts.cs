@@ -20,13 +20,12 @@ public static class ShopTexts
 {
     /// <summary>The shop a job is reckoned by.</summary>
     /// <param name="kept">Where it is kept.</param>
-    /// <param name="job">Says what the usual shop's timber is called, and in what units it sells.</param>
+    /// <param name="job">Says what the usual shop's timber is called, and in what units it sells; null for no job in particular.</param>
     /// <param name="stop">Gives up.</param>
-    public static async Task<ShopInUse> InUse(this IOwnShop kept, Job job, CancellationToken stop = default)
+    public static async Task<ShopInUse> InUse(this IOwnShop kept, Job? job, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(kept);
-        ArgumentNullException.ThrowIfNull(job);
-        var usual = UsualShop.For(job);
+        var usual = job is null ? UsualShop.Of(new Practice().Timber, new Practice().RiserMaterial) : UsualShop.For(job);
         if (await kept.Newest(stop) is not { } card) return new(usual, 0, []);
         var read = ShopFile.Read(card.Text);
         return read.Value is { } shop ? new(shop, card.Version, []) : new(usual, card.Version, [.. read.Findings]);
