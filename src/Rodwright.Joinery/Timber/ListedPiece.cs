@@ -41,4 +41,8 @@ public enum StockKind
 /// <param name="SawnLength">With the shop's allowances.</param>
 /// <param name="SawnWidth">With the shop's allowances.</param>
 /// <param name="SawnThickness">Of the board or sheet; what is wanted where the shop has none.</param>
-public sealed record Wood(string Id, string Part, string Material, double Length, double Width, double Thickness, double SawnLength, double SawnWidth, double SawnThickness);
+public sealed record Wood(string Id, string Part, string Material, double Length, double Width, double Thickness, double SawnLength, double SawnWidth, double SawnThickness)
+{
+    /// <summary>What it may be sawn to where its ends are slanted; null for a piece that is cut off square.</summary>
+    public SawnShape? Shape { get; init; }
+}

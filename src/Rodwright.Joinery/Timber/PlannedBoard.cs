@@ -32,4 +32,8 @@ public sealed record PlannedStrip(double From, double Width, ImmutableArray<Plan
 /// <param name="Wood">The piece.</param>
 /// <param name="From">Where it begins, from the board's end as it lies.</param>
 /// <param name="To">Where it ends.</param>
-public sealed record PlannedCut(Wood Wood, double From, double To);
+public sealed record PlannedCut(Wood Wood, double From, double To)
+{
+    /// <summary>Its outline where it lies head to tail with its neighbour, from where it begins and from the strip's near edge; empty where it is cut off square.</summary>
+    public ImmutableArray<Point2> Nested { get; init; } = [];
+}

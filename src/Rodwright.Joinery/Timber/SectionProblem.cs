@@ -11,18 +11,37 @@ internal sealed class SectionProblem(Shop shop, string material, double thicknes
     private const double Tenth = 10;
     private const double Hundredth = 100;
 
+    /// <summary>The cheaper of two plans: every piece cut off square, and slanted ones head to tail.</summary>
     public SectionPlan Solve(ICuttingSolver solver, CuttingEffort effort, CancellationToken stop)
+    {
+        var square = Solve([], solver, effort, stop);
+        var pairs = isSheet ? [] : NestedPair.Of(woods, shop.Saw.Kerf);
+        if (pairs.IsEmpty) return square;
+        var nested = Solve(pairs, solver, effort, stop);
+        var isBetter = nested.Uncut.Length <= square.Uncut.Length && (nested.Cost < square.Cost - 0.5 / Hundredth || nested.Cost < square.Cost + 0.5 / Hundredth && nested.BoughtLength < square.BoughtLength - Tolerance.Joint);
+        var (best, bound) = (isBetter ? nested : square, Math.Min(square.Bound, nested.Bound));
+        // Best of both kinds only where neither could have a better one.
+        var isProven = square.IsProven && nested.IsProven;
+        return best with
+        {
+            Bound = bound, LengthBound = Math.Min(square.LengthBound, nested.LengthBound), IsProven = isProven, Gap = isProven ? 0 : bound > 0 ? Math.Max(0, best.Cost / bound - 1) : Math.Max(square.Gap, nested.Gap),
+        };
+    }
+
+    private SectionPlan Solve(ImmutableArray<NestedPair> pairs, ICuttingSolver solver, CuttingEffort effort, CancellationToken stop)
     {
         var stock = Stock().ToList();
         // Where nothing has a price, the least length is bought.
         var isPriced = stock.Exists(s => s.Price > 0);
         ImmutableArray<StockBoard> boards = [.. stock.Select((s, i) => new StockBoard(Number.Print(i, 0), Down(s.Length), Down(s.Width), Cost(s, isPriced), s.Quantity))];
-        ImmutableArray<CutPiece> pieces = [.. woods.Select(w => new CutPiece(w.Id, Up(w.SawnLength), Up(w.SawnWidth), 1))];
+        var paired = pairs.SelectMany(p => new[] { p.First, p.Second }).ToHashSet<Wood>(ReferenceEqualityComparer.Instance);
+        List<Item> items = [.. woods.Where(w => !paired.Contains(w)).Select(w => new Item(w.Id, w.SawnLength, w.SawnWidth, w, null)), .. pairs.Select(p => new Item(p.Id, p.Length, p.Width, null, p))];
+        ImmutableArray<CutPiece> pieces = [.. items.Select(i => new CutPiece(i.Id, Up(i.Length), Up(i.Width), 1))];
         var saw = new Saw(Up(shop.Saw.Kerf), Up(shop.Saw.EndTrim), Up(shop.Saw.EdgeTrim));
         var plan = solver.Solve(new(pieces, boards, saw), effort, null, stop);
-        var waiting = woods.GroupBy(w => (w.Id, Up(w.SawnLength), Up(w.SawnWidth))).ToDictionary(g => g.Key, g => new Queue<Wood>(g));
+        var waiting = items.GroupBy(i => (i.Id, Up(i.Length), Up(i.Width))).ToDictionary(g => g.Key, g => new Queue<Item>(g));
         ImmutableArray<PlannedBoard> made = [.. plan.Boards.Select((b, i) => Board(b, stock[boards.IndexOf(b.Stock)], i + 1, waiting))];
-        ImmutableArray<Wood> uncut = [.. plan.Uncut.Select(p => Take(waiting, p))];
+        ImmutableArray<Wood> uncut = [.. plan.Uncut.SelectMany(p => Take(waiting, p).Woods)];
         return new(material, thickness, isSheet, made, uncut, made.Sum(b => b.Price), isPriced ? plan.Bound / Hundredth : 0, plan.IsProven, plan.Gap)
         {
             LengthBound = isPriced ? plan.Bound / Hundredth / stock.Max(s => s.Price / s.Length) : plan.Bound / Tenth,
@@ -42,7 +61,7 @@ internal sealed class SectionProblem(Shop shop, string material, double thicknes
 
     private bool Same(double t) => Math.Abs(t - thickness) < 1e-6;
 
-    private PlannedBoard Board(CutBoard board, Source source, int number, Dictionary<(string, long, long), Queue<Wood>> waiting)
+    private PlannedBoard Board(CutBoard board, Source source, int number, Dictionary<(string, long, long), Queue<Item>> waiting)
     {
         var strips = ImmutableArray.CreateBuilder<PlannedStrip>();
         var edge = board.Strips.Length > 1 ? shop.Saw.EdgeTrim : 0;
@@ -53,9 +72,9 @@ internal sealed class SectionProblem(Shop shop, string material, double thicknes
             var at = shop.Saw.EndTrim;
             foreach (var piece in strip.Pieces)
             {
-                var wood = Take(waiting, piece);
-                cuts.Add(new(wood, at, at + wood.SawnLength));
-                at += wood.SawnLength + shop.Saw.Kerf;
+                var item = Take(waiting, piece);
+                cuts.AddRange(item.At(at));
+                at += item.Length + shop.Saw.Kerf;
             }
             var width = board.Strips.Length > 1 ? strip.Width / Tenth : source.Width;
             strips.Add(new(edge, width, cuts.ToImmutable(), Math.Max(0, source.Length - shop.Saw.EndTrim - at)));
@@ -64,13 +83,27 @@ internal sealed class SectionProblem(Shop shop, string material, double thicknes
         return new(number, material, source.Length, source.Width, thickness, source.Offcut, source.Price, strips.ToImmutable());
     }
 
-    private static Wood Take(Dictionary<(string, long, long), Queue<Wood>> waiting, CutPiece piece) => waiting[(piece.Id, piece.Length, piece.Width)].Dequeue();
+    private static Item Take(Dictionary<(string, long, long), Queue<Item>> waiting, CutPiece piece) => waiting[(piece.Id, piece.Length, piece.Width)].Dequeue();
 
     private static long Cost(Source source, bool isPriced) => source.Offcut.Length > 0 ? 0 : isPriced ? (long)Math.Round(source.Price * Hundredth) : Down(source.Length);
 
     private static long Up(double length) => (long)Math.Ceiling(length * Tenth - 1e-6);
 
     private static long Down(double length) => (long)Math.Floor(length * Tenth + 1e-6);
+
+    /// <summary>What takes one length of a strip: a piece, or two head to tail.</summary>
+    private sealed record Item(string Id, double Length, double Width, Wood? Wood, NestedPair? Pair)
+    {
+        public IEnumerable<Wood> Woods => Pair is { } pair ? [pair.First, pair.Second] : [Wood!];
+
+        public IEnumerable<PlannedCut> At(double at) => Pair is { } pair
+            ?
+            [
+                new(pair.First, at, at + pair.FirstShape.Length) { Nested = pair.FirstShape.Ring },
+                new(pair.Second, at + pair.Behind, at + pair.Behind + pair.SecondShape.Length) { Nested = pair.SecondShape.Ring },
+            ]
+            : [new(Wood!, at, at + Length)];
+    }
 
     private sealed record Source(double Length, double Width, double Price, int? Quantity, string Offcut);
 }

@@ -65,13 +65,17 @@ internal sealed class WoodOfParts(Kit kit, Shop shop)
             var width = to - from;
             woods.Add(new(n == 1 ? part.Mark : part.Mark + Letter(i), part.Id, part.Material, length, width, thickness,
                 n == 1 ? sizes.Length(part.Kind, length) : sizes.GluedLength(length), n == 1 ? sizes.Planed(width) : sizes.Strip(width + (i == n - 1 ? back : 0)), sawnThickness));
+            if (isStep) woods[^1] = woods[^1] with { Shape = SawnShape.Of(Band([.. part.FaceSide.Outline.Flattened(0.05).Select(blank.OnBoard)], from, to), woods[^1].SawnLength, woods[^1].SawnWidth) };
         }
         foreach (var piece in blank.JointedUp)
         {
             var strips = 1;
             while (strips < 12 && sizes.JointedUp(piece.Width / strips) > widest + Tolerance.Same) strips++;
             for (var i = 0; i < strips; i++)
-                woods.Add(new($"{part.Mark}+{piece.Mark}{(strips == 1 ? "" : Number.Print(i + 1, 0))}", part.Id, part.Material, piece.Length, piece.Width / strips, thickness, sizes.GluedLength(piece.Length), sizes.JointedUp(piece.Width / strips), sawnThickness));
+                woods.Add(new($"{part.Mark}+{piece.Mark}{(strips == 1 ? "" : Number.Print(i + 1, 0))}", part.Id, part.Material, piece.Length, piece.Width / strips, thickness, sizes.GluedLength(piece.Length), sizes.JointedUp(piece.Width / strips), sawnThickness)
+                {
+                    Shape = SawnShape.Of(Band([.. piece.Shape.Flattened(0.05).Select(blank.OnBoard)], piece.Place.MinY + piece.Width * i / strips, piece.Place.MinY + piece.Width * (i + 1) / strips), sizes.GluedLength(piece.Length), sizes.JointedUp(piece.Width / strips)),
+                });
         }
         var words = n > 1 ? $"{Number.Print(n, 0)} strips {kit.Plan.Units.Print(blank.Width / n)} wide" : "";
         if (!blank.JointedUp.IsEmpty) words += (words.Length > 0 ? ", " : "") + $"{Number.Print(blank.JointedUp.Length, 0)} jointed up";
@@ -97,6 +101,20 @@ internal sealed class WoodOfParts(Kit kit, Shop shop)
             }
         }
         return Math.Max(0, most - least);
+    }
+
+    /// <summary>The corners of what a ring has between two lines along the board.</summary>
+    private static List<Point2> Band(IReadOnlyList<Point2> ring, double from, double to)
+    {
+        var points = new List<Point2>();
+        for (var i = 0; i < ring.Count; i++)
+        {
+            var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
+            if (a.Y >= from - Tolerance.Same && a.Y <= to + Tolerance.Same) points.Add(a);
+            foreach (var y in (double[])[from, to])
+                if (Math.Min(a.Y, b.Y) < y && Math.Max(a.Y, b.Y) > y) points.Add(new(a.X + (b.X - a.X) * (y - a.Y) / (b.Y - a.Y), y));
+        }
+        return points;
     }
 
     private static string Letter(int i) => ((char)('a' + i)).ToString();

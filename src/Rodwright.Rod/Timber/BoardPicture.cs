@@ -71,10 +71,12 @@ public sealed class BoardPicture
             foreach (var cut in strip.Cuts)
             {
                 var box = new Box2(left + cut.From * factor, y - heights[i], left + cut.To * factor, y);
-                yield return new StrokeMark(Rectangle(box), Pens.Visible, Layer.OutlineToCut, cut.Wood.Part);
-                foreach (var mark in Label(box, Number.Print(number++, 0), cut)) yield return mark;
-                if (forScreen) yield return new FillMark([Rectangle(box)], 0, Layer.Hit, cut.Wood.Part);
-                from = box.MaxX;
+                // Strips may be drawn wider than they are; slants with them.
+                var shape = cut.Nested.IsEmpty ? Rectangle(box) : Path2.Polygon([.. cut.Nested.Select(p => new Point2(box.MinX + p.X * factor, y - p.Y / cut.Wood.SawnWidth * heights[i]))]);
+                yield return new StrokeMark(shape, Pens.Visible, Layer.OutlineToCut, cut.Wood.Part);
+                foreach (var mark in Label(cut.Nested.IsEmpty ? box : Middle(shape), Number.Print(number++, 0), cut)) yield return mark;
+                if (forScreen) yield return new FillMark([shape], 0, Layer.Hit, cut.Wood.Part);
+                from = Math.Max(from, box.MaxX);
             }
             foreach (var line in Spare(new(from, y - heights[i], outline.MaxX, y), outline.MaxX - from)) yield return line;
             y -= heights[i];
@@ -82,6 +84,22 @@ public sealed class BoardPicture
         }
         foreach (var line in Spare(new(left, y - rest, outline.MaxX, y), rest)) yield return line;
         yield return new StrokeMark(Rectangle(outline), Pens.Outline, Layer.Visible);
+    }
+
+    /// <summary>The box that letters have in a slanted piece: as wide as it is half way up, less the lean of its ends.</summary>
+    private static Box2 Middle(Path2 shape)
+    {
+        var box = shape.Bounds;
+        // Where the letters' own height is inside it: a band of half the height about the middle.
+        var (left, right) = (double.NegativeInfinity, double.PositiveInfinity);
+        foreach (var y in (double[])[box.Centre.Y - box.Height / 4, box.Centre.Y + box.Height / 4])
+        {
+            var crossings = Enumerable.Range(0, shape.EdgeCount).Select(shape.Edge).Where(e => (e.From.Y - y) * (e.To.Y - y) <= 0 && e.From.Y != e.To.Y)
+                .Select(e => e.From.X + (e.To.X - e.From.X) * (y - e.From.Y) / (e.To.Y - e.From.Y)).ToList();
+            if (crossings.Count == 0) continue;
+            (left, right) = (Math.Max(left, crossings.Min()), Math.Min(right, crossings.Max()));
+        }
+        return double.IsFinite(left) && double.IsFinite(right) && right > left ? new(left, box.MinY, right, box.MaxY) : new(box.Centre.X, box.MinY, box.Centre.X, box.MaxY);
     }
 
     private static IEnumerable<Mark> Spare(Box2 box, double breadth) => breadth > 1.5 ? Hatch.Lines([Rectangle(box)], 2.5, Angle.FromDegrees(45), Layer.Waste) : [];

@@ -49,7 +49,7 @@ public static class TimberTables
                 var strip = board.Strips[i];
                 rows.Add([
                     i == 0 ? Number.Print(board.Number, 0) : "", i == 0 ? StockName(units, board) : "", i == 0 ? units.Print(board.Length) : "", !board.IsRipped ? "whole" : units.Print(strip.Width),
-                    string.Join(" · ", strip.Cuts.Select(c => $"{c.Wood.Id} {units.Print(c.Wood.SawnLength)}")), units.Print(strip.Left), i == 0 ? board.IsBought ? Costing.Money(shop, board.Price) : "offcut" : ""]);
+                    string.Join(" · ", strip.Cuts.Select(c => $"{c.Wood.Id} {units.Print(c.Wood.SawnLength)}{(c.Nested.IsEmpty ? "" : " slanted")}")), units.Print(strip.Left), i == 0 ? board.IsBought ? Costing.Money(shop, board.Price) : "offcut" : ""]);
             }
         }
         return new("board-plan", "Board plan", ["Board", "Stock", "Length", "Strip", "Cuts, in order", "Left", "Price"], rows, [0, 2, 5, 6]);

@@ -144,6 +144,18 @@ internal static class TimberJson
                     json.WriteNumber("strip", i + 1);
                     json.WriteNumber("from", cut.From);
                     json.WriteNumber("to", cut.To);
+                    if (!cut.Nested.IsEmpty)
+                    {
+                        json.WriteStartArray("outline");
+                        foreach (var p in cut.Nested)
+                        {
+                            json.WriteStartArray();
+                            json.WriteNumberValue(Math.Round(cut.From + p.X, 3));
+                            json.WriteNumberValue(Math.Round(p.Y, 3));
+                            json.WriteEndArray();
+                        }
+                        json.WriteEndArray();
+                    }
                     json.WriteEndObject();
                 }
             }

@@ -1,3 +1,4 @@
+using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Timber;
 using Rodwright.Stairs.Jobs;
@@ -163,14 +164,27 @@ public class BoardPlanTests
             foreach (var strip in board.Strips)
             {
                 var at = saw.EndTrim;
-                foreach (var piece in strip.Cuts)
+                for (var i = 0; i < strip.Cuts.Length; i++)
                 {
-                    Assert.True(piece.From >= at - 0.1 && piece.To - piece.From >= piece.Wood.SawnLength - 1e-6);
+                    var piece = strip.Cuts[i];
+                    Assert.True(piece.To - piece.From >= piece.Wood.SawnLength - 1e-6);
                     Assert.True(piece.Wood.SawnWidth <= strip.Width + 0.1);
-                    at = piece.To + saw.Kerf;
+                    if (piece.From < at - 0.1) Apart(strip.Cuts[i - 1], piece, saw.Kerf);
+                    at = Math.Max(at, piece.To + saw.Kerf);
                 }
                 Assert.True(at - saw.Kerf <= board.Length - saw.EndTrim + 0.1);
             }
         }
+    }
+
+    /// <summary>Two slanted pieces a kerf apart all along: every corner of either as far from the other.</summary>
+    private static void Apart(PlannedCut one, PlannedCut other, double kerf)
+    {
+        Assert.False(one.Nested.IsEmpty || other.Nested.IsEmpty);
+        var (a, b) = (Ring(one), Ring(other));
+        Assert.All(a.Vertices, v => Assert.True(!b.Holds(v.At) && b.DistanceTo(v.At) >= kerf - 0.01, $"{one.Wood.Id} and {other.Wood.Id} are {b.DistanceTo(v.At)} apart"));
+        Assert.All(b.Vertices, v => Assert.True(!a.Holds(v.At) && a.DistanceTo(v.At) >= kerf - 0.01, $"{one.Wood.Id} and {other.Wood.Id} are {a.DistanceTo(v.At)} apart"));
+
+        static Path2 Ring(PlannedCut cut) => Path2.Polygon([.. cut.Nested.Select(p => new Point2(cut.From + p.X, p.Y))]);
     }
 }
