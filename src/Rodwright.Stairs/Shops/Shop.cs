@@ -137,8 +137,8 @@ public sealed record ShopBoard
     /// <summary>Grade, in the shop's words; empty for none.</summary>
     public string Grade { get; init; } = "";
 
-    /// <summary>Price of one board of a length.</summary>
-    public double PriceOf(double length) => Price ?? (PricePerMetre ?? 0) * length / 1000;
+    /// <summary>Price of one board of a length, to the penny.</summary>
+    public double PriceOf(double length) => Price ?? Math.Round((PricePerMetre ?? 0) * length / 1000, 2);
 
     /// <summary>Equal when all of it is.</summary>
     public bool Equals(ShopBoard? other) => other is not null && Material == other.Material && Thickness == other.Thickness && Width == other.Width && Lengths.SequenceEqual(other.Lengths)

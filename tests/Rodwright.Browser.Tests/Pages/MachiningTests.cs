@@ -24,7 +24,14 @@ public sealed class MachiningTests(Workshop workshop)
         Assert.Contains("HOUSING-", await File.ReadAllTextAsync(await dxf.PathAsync()), StringComparison.Ordinal);
         var all = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("#machining-zip"));
         using (var zip = await ZipFile.OpenReadAsync(await all.PathAsync()))
-            Assert.Equal(await page.Locator("#machined option").CountAsync(), zip.Entries.Count(e => e.Name.EndsWith(".dxf", StringComparison.Ordinal)));
+        {
+            var files = zip.Entries.Select(e => e.Name).Where(n => n.EndsWith(".dxf", StringComparison.Ordinal)).ToList();
+            Assert.Equal(await page.Locator("#machined option").CountAsync(), files.Count(f => !f.StartsWith("pair-", StringComparison.Ordinal) && !f.StartsWith("jig-", StringComparison.Ordinal)));
+            // Two flights of two strings each, and a jig for treads and one for risers.
+            Assert.Equal(["jig-riser.dxf", "jig-tread.dxf", "pair-F1-W1.dxf", "pair-F2-W2.dxf"], files.Where(f => f.Contains('-', StringComparison.Ordinal)).Order());
+            Assert.Contains(zip.Entries, e => e.Name == "machining.csv");
+        }
+        await Assertions.Expect(page.Locator("#cutter-leaves")).ToContainTextAsync("With a cutter of 10 mm");
         visit.Quiet();
     }
 
