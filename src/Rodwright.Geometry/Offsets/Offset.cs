@@ -21,12 +21,26 @@ public static class Offset
     public static IReadOnlyList<Path2> Of(IReadOnlyList<Path2> outlines, double by)
     {
         if (outlines.Any(o => !o.Closed)) throw new ArgumentException("an area is bounded by closed outlines", nameof(outlines));
-        if (by == 0 || outlines.Count == 0) return outlines;
+        return TryOf(outlines, by, out var grown) ? grown : throw new ArgumentException("these outlines cross one another", nameof(outlines));
+    }
+
+    /// <summary>The same where it is not known whether outlines cross or touch so closely that rounding decides; false when no closed outlines come of them.</summary>
+    /// <param name="outlines">What bounds the area; closed.</param>
+    /// <param name="by">mm, positive to grow it.</param>
+    /// <param name="grown">The area grown or shrunk.</param>
+    public static bool TryOf(IReadOnlyList<Path2> outlines, double by, out IReadOnlyList<Path2> grown)
+    {
+        grown = outlines;
+        if (by == 0 || outlines.Count == 0) return true;
         var edges = Outlines.Edges(outlines).ToList();
         // Where by chance three things meet in one point rounding may part them; a hair more or less distance parts them for good.
         foreach (var hair in (double[])[0, 3e-7, -3e-7, 1.1e-6, -1.1e-6, 4.7e-6, -4.7e-6])
-            if (Outlines.TryClose(Kept(outlines, edges, by + hair), out var grown)) return [.. grown.Where(g => Math.Abs(g.Area) > Slack * g.Length)];
-        throw new ArgumentException("these outlines cross one another", nameof(outlines));
+        {
+            if (!Outlines.TryClose(Kept(outlines, edges, by + hair), out var closed)) continue;
+            grown = [.. closed.Where(g => Math.Abs(g.Area) > Slack * g.Length)];
+            return true;
+        }
+        return false;
     }
 
     private static List<Stretch> Kept(IReadOnlyList<Path2> outlines, List<Stretch> edges, double by)

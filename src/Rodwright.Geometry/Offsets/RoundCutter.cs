@@ -28,13 +28,24 @@ public static class RoundCutter
 
     /// <summary>What a cutter leaves of the area: one for each corner, narrow place or tight arc.</summary>
     /// <inheritdoc cref="Centres"/>
-    public static ImmutableArray<LeftPiece> Left(IReadOnlyList<Path2> area, double radius)
+    /// <exception cref="ArgumentException">The outlines are not closed, or cross one another.</exception>
+    public static ImmutableArray<LeftPiece> Left(IReadOnlyList<Path2> area, double radius) =>
+        TryLeft(area, radius, out var left) ? left : throw new ArgumentException("these outlines cross one another", nameof(area));
+
+    /// <summary>The same where it is not known whether outlines cross or all but touch; false when the cutter cannot be followed round them.</summary>
+    /// <param name="area">What is to be cleared.</param>
+    /// <param name="radius">mm.</param>
+    /// <param name="left">What the cutter leaves.</param>
+    public static bool TryLeft(IReadOnlyList<Path2> area, double radius, out ImmutableArray<LeftPiece> left)
     {
-        var (walls, ways) = (Outlines.Edges(area).ToList(), Outlines.Edges(Cleared(area, radius)).ToList());
+        left = [];
+        if (!Offset.TryOf(area, -(radius - Fit), out var centres) || !Offset.TryOf(centres, radius - Fit, out var cleared)) return false;
+        var (walls, ways) = (Outlines.Edges(area).ToList(), Outlines.Edges(cleared).ToList());
         var wallsLeft = Off(walls, ways).ToList();
         var stretches = wallsLeft.Concat(Off(ways, walls).Select(s => s.Reversed)).ToList();
-        if (!Outlines.TryClose(stretches, out var left, Trifle)) throw new ArgumentException("these outlines cross one another", nameof(area));
-        return [.. left.Select(l => PieceOf(l, wallsLeft, ways)).OrderBy(p => p.Shape.Bounds.MinX).ThenBy(p => p.Shape.Bounds.MinY)];
+        if (!Outlines.TryClose(stretches, out var closed, Trifle)) return false;
+        left = [.. closed.Select(l => PieceOf(l, wallsLeft, ways)).OrderBy(p => p.Shape.Bounds.MinX).ThenBy(p => p.Shape.Bounds.MinY)];
+        return true;
     }
 
     /// <summary>What of some stretches does not run along others.</summary>

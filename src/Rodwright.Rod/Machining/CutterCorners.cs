@@ -28,16 +28,22 @@ public static class CutterCorners
         for (var i = 0; i < (part.Kind.IsPost() ? part.Faces.Length : 1); i++)
         {
             var outline = part.Faces[i].Outline;
-            left.AddRange(RoundCutter.Left([outline.Reversed()], cutter / 2).Select(p => Spot(part, i, null, p, cutter)));
+            if (RoundCutter.TryLeft([outline.Reversed()], cutter / 2, out var outside)) left.AddRange(outside.Select(p => Spot(part, i, null, p, cutter)));
+            else left.Add(NotFollowed(part, i, null, outline));
             var cuts = part.Cuts.Where(c => c.Face == i && c.Beneath == 0 && IsCleared(c.Kind)).ToList();
             if (cuts.Count == 0) continue;
-            var board = Offset.Of(outline, -Skin);
+            if (!Offset.TryOf([outline], -Skin, out var board)) board = [outline];
             foreach (var level in cuts.GroupBy(c => Math.Round(c.Depth, 3)).OrderBy(g => g.Key))
             {
                 var open = cuts.Where(c => c.Depth >= level.Key - Same).Select(c => c.Shape.Moved(Even)).ToList();
                 // What stands round the recesses, turned about: the area outside it is what the cutter may sweep.
                 var free = board.SelectMany(b => Region.Difference(b, open)).Select(p => p.Reversed()).ToList();
-                left.AddRange(RoundCutter.Left(free, cutter / 2).Select(p => (Piece: p, Cut: CutOf(p, level))).Where(p => p.Cut is not null).Select(p => Spot(part, i, p.Cut, p.Piece, cutter)));
+                if (!RoundCutter.TryLeft(free, cutter / 2, out var inside))
+                {
+                    left.AddRange(level.Select(c => NotFollowed(part, i, c, c.Shape)));
+                    continue;
+                }
+                left.AddRange(inside.Select(p => (Piece: p, Cut: CutOf(p, level))).Where(p => p.Cut is not null).Select(p => Spot(part, i, p.Cut, p.Piece, cutter)));
             }
         }
         return [.. left.Where(l => l.Away > Tolerance.Print)];
@@ -59,6 +65,12 @@ public static class CutterCorners
         var shape = MachiningFrame.Place(part, face, piece.Shape);
         return new(part, face, (cut is null ? MachiningLayers.Outline : MachiningLayers.Of(cut)).Name, cut, kind,
             one is null ? shape.Bounds.Centre : MachiningFrame.Place(part, face, one.At), one?.Opening, piece.Away, shape);
+    }
+
+    private static LeftByCutter NotFollowed(Part part, int face, Cut? cut, Path2 shape)
+    {
+        var placed = MachiningFrame.Place(part, face, shape);
+        return new(part, face, (cut is null ? MachiningLayers.Outline : MachiningLayers.Of(cut)).Name, cut, LeftKind.NotFollowed, placed.Bounds.Centre, null, double.PositiveInfinity, placed);
     }
 
     /// <summary>How far a cutter stays out of a corner both of whose sides it runs along; where it stays out farther the place is too narrow for it.</summary>

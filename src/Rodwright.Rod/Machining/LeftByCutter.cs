@@ -28,6 +28,7 @@ public sealed record LeftByCutter(Part Part, int Face, string Layer, Cut? Cut, L
         LeftKind.MayStay => "may stay round",
         LeftKind.Narrow => "cutter does not go in",
         LeftKind.TightArc => "arc tighter than the cutter",
+        LeftKind.NotFollowed => "edges all but touch: look before cutting",
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 }

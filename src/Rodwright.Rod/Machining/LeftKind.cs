@@ -14,4 +14,7 @@ public enum LeftKind
 
     /// <summary>An arc of the outline tighter than the cutter: finished by hand, or with a smaller cutter.</summary>
     TightArc,
+
+    /// <summary>Edges that all but touch, so that the cutter's way round them is not known: looked at before it is cut.</summary>
+    NotFollowed,
 }

@@ -60,5 +60,5 @@ public static class MachiningSheets
 
     private static string Print(Angle? opening) => opening is { } a ? Number.Print(a.Degrees) + "°" : "";
 
-    private static string Away(RodJob rod, LeftByCutter l) => l.Kind == LeftKind.Narrow ? "" : rod.Units.Print(l.Away);
+    private static string Away(RodJob rod, LeftByCutter l) => !double.IsFinite(l.Away) || l.Kind == LeftKind.Narrow ? "" : rod.Units.Print(l.Away);
 }

@@ -14,7 +14,7 @@ public static class MachiningSummary
     {
         var left = pack.Left.Values.SelectMany(l => l).ToList();
         var (square, narrow) = (left.Count(l => l.Kind == LeftKind.Square), left.Count(l => l.Kind == LeftKind.Narrow));
-        yield return $"Cutter {rod.Units.With(rod.Router.Cutter)}: {Number.Print(square, 0)} corners to square by hand{(narrow > 0 ? $", {Number.Print(narrow, 0)} places it does not go into" : "")}; see machining.csv.";
+        yield return $"Cutter {rod.Units.With(rod.Router.Cutter)}: {Number.Print(square, 0)} corners to square by hand{(narrow > 0 ? $", {Number.Print(narrow, 0)} places it does not go into" : "")}{(left.Count(l => l.Kind == LeftKind.NotFollowed) is var doubtful && doubtful > 0 ? $", {Number.Print(doubtful, 0)} to look at before cutting" : "")}; see machining.csv.";
         var pairs = pack.Parts.Where(p => p.Name.StartsWith("pair-", StringComparison.Ordinal)).Select(p => "dxf/" + p.Name).ToList();
         if (pairs.Count > 0) yield return "Strings in pairs: " + string.Join(", ", pairs);
         var jigs = pack.Parts.Where(p => p.Name.StartsWith("jig-", StringComparison.Ordinal)).Select(p => "dxf/" + p.Name).ToList();

@@ -38,8 +38,9 @@ public sealed record Jig(string Name, string Title, Path2 Housing, ImmutableArra
     /// <param name="router">Bush and cutter.</param>
     public static Jig? For(string name, string title, Path2 housing, ShopRouter router)
     {
-        var centres = RoundCutter.Centres([housing], router.HandCutter / 2);
-        return centres.Count == 0 ? null : new(name, title, housing, [.. Offset.Of(centres, router.Bush / 2 - RoundCutter.Fit)], RoundCutter.Left([housing], router.HandCutter / 2), [.. Turned(housing, router.Offset)]);
+        if (!Offset.TryOf([housing], -(router.HandCutter / 2 - RoundCutter.Fit), out var centres) || centres.Count == 0) return null;
+        return Offset.TryOf(centres, router.Bush / 2 - RoundCutter.Fit, out var opening) && RoundCutter.TryLeft([housing], router.HandCutter / 2, out var left)
+            ? new(name, title, housing, [.. opening], left, [.. Turned(housing, router.Offset)]) : null;
     }
 
     /// <summary>The bush rolls round the plate's corner, and the cutter with it: as far as a circle of the offset stays out of a corner of the wood's angle.</summary>

@@ -21,6 +21,7 @@ public static class CutterWords
         [
             .. Count(LeftKind.Square, "corner to square by hand", "corners to square by hand"), .. Count(LeftKind.MayStay, "that may stay round", "that may stay round"),
             .. Count(LeftKind.Narrow, "place it does not go into", "places it does not go into"), .. Count(LeftKind.TightArc, "arc tighter than it", "arcs tighter than it"),
+            .. Count(LeftKind.NotFollowed, "place to look at before it is cut", "places to look at before they are cut"),
         ];
         return told.Length == 0 ? $"{cutter} no inside corner is left." : $"{cutter}: {string.Join(", ", told)}. Where and how much: machining.csv.";
 

@@ -9,7 +9,7 @@ using Xunit;
 
 namespace Rodwright.Tests.Timber;
 
-/// <summary>Labels as they come out of a printer: drawn at 600 dots to the inch, as an office printer has by Poppler, their codes read by ZBar.</summary>
+/// <summary>Labels as they come out of a printer: drawn at 300 dots to the inch in black and white, as a printer prints by Poppler, their codes read by ZBar.</summary>
 public sealed class LabelCodeTests
 {
     [Theory]
@@ -21,7 +21,7 @@ public sealed class LabelCodeTests
         using var at = new CommandLine();
         Assert.Equal(Exit.Done, CommandLine.Run("timber", Samples.PathOf(name), "--out", at.PathOf("timber"), "--labels", stock, "--link", "../pack/").Exit);
         Assert.Equal(Exit.Done, CommandLine.Run("pack", Samples.PathOf(name), "--out", at.PathOf("pack")).Exit);
-        OtherProgram.Run("poppler-utils", at.PathOf("timber"), "pdftoppm", "-r", "600", "-gray", "-png", "labels.pdf", "label");
+        OtherProgram.Run("poppler-utils", at.PathOf("timber"), "pdftoppm", "-r", "300", "-aa", "no", "-aaVector", "no", "-gray", "-png", "labels.pdf", "label");
         var codes = Directory.GetFiles(at.PathOf("timber"), "label-*.png").SelectMany(png =>
             OtherProgram.Run("zbar-tools", at.PathOf("timber"), "zbarimg", "--nodbus", "--quiet", "--raw", png).Split('\n', StringSplitOptions.RemoveEmptyEntries)).ToList();
         var stair = Stair.SetOut(Samples.Job(name)).Value!;
