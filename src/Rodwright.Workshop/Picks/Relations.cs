@@ -12,7 +12,8 @@ internal static class Relations
     /// <summary>A cut: both parts of its joint, and all the joint's cuts in both.</summary>
     public static ImmutableArray<string> OfCut(PickBench bench, Part part, Cut cut)
     {
-        if (cut.Kind == CutKind.RoundedEdge) return [.. new[] { part.Id, ThingId.Nosing(part.Step), ThingId.Riser(part.Step) }.Distinct()];
+        // The round of a landing nosing is of no step.
+        if (cut.Kind == CutKind.RoundedEdge) return part.Step == 0 ? [part.Id] : [.. new[] { part.Id, ThingId.Nosing(part.Step), ThingId.Riser(part.Step) }.Distinct()];
         if (bench.Joint(cut.Joint) is not { } joint) return [part.Id];
         var own = ThingId.Of(part, cut);
         return [joint.Male, joint.Female, .. CutsOf(bench, joint.Male, joint.Id).Concat(CutsOf(bench, joint.Female, joint.Id)).Where(c => c != own)];

@@ -54,9 +54,9 @@ public sealed class TimberCommandTests
     {
         using var at = new CommandLine();
         var shop = at.PathOf("rack.shop.json");
-        Assert.Equal(Exit.Done, CommandLine.Run("timber", Samples.PathOf("right-kite-top"), "--keep", shop).Exit);
+        Assert.Equal(Exit.Done, CommandLine.Run("timber", Samples.PathOf("bull-nose"), "--keep", shop).Exit);
         Assert.NotEmpty(ShopFile.Read(File.ReadAllText(shop)).Value!.Offcuts);
-        var (exit, output, _) = CommandLine.Run("timber", Samples.PathOf("right-kite-top"), "--shop", shop, "--keep", shop);
+        var (exit, output, _) = CommandLine.Run("timber", Samples.PathOf("bull-nose"), "--shop", shop, "--keep", shop);
         Assert.Equal(Exit.Done, exit);
         Assert.Contains("offcut K", output, StringComparison.Ordinal);
     }
