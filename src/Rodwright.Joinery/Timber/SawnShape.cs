@@ -28,7 +28,7 @@ public sealed record SawnShape(ImmutableArray<Point2> Ring, double Length, doubl
         var grown = finished.Select(p => new Point2(p.X - box.MinX, p.Y - box.MinY))
             .SelectMany(p => new Point2[] { new(p.X, p.Y), new(p.X + 2 * x, p.Y), new(p.X + 2 * x, p.Y + 2 * y), new(p.X, p.Y + 2 * y) });
         var ring = Hull.Of(grown);
-        // A slant that saves less than a hand's breadth of wood is not worth a second setting of the saw.
+        // A slant that saves less than a twenty-fifth of the wood is not worth a second setting of the saw.
         return length * width - Path2.Polygon([.. ring]).Area > 0.04 * length * width ? new(ring, length, width) : null;
     }
 
