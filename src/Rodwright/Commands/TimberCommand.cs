@@ -35,10 +35,10 @@ internal static class TimberCommand
         command.SetAction((parsed, stop) => Task.FromResult(Run(parsed, stop)));
         return command;
 
-        IReadOnlyList<WrittenFile> Files(Stair stair, BoardPlan plan, ParseResult parsed)
+        IReadOnlyList<WrittenFile> Files(Stair stair, Shop shop, BoardPlan plan, ParseResult parsed)
         {
             var date = DateOnly.FromDateTime(around.Time.GetLocalNow().DateTime).ToString("O", null);
-            var rod = new RodJob(stair, stair.Prove(), new RodStyle(PaperFit.Default(stair.Units), null, date));
+            var rod = new RodJob(stair, stair.Prove(), new RodStyle(PaperFit.Default(stair.Units), null, date)) { Router = shop.Router };
             var files = TimberFiles.Make(rod, plan);
             if (parsed.GetValue(labels) is not { } id) return files;
             return [.. files, .. new PdfFormat().Write(LabelSheets.Make(rod, plan.List, LabelStock.Of(id)!, Pack.Draw(rod).Set, parsed.GetValue(link)!))];
@@ -54,7 +54,7 @@ internal static class TimberCommand
             else TimberText.Write(around.Out, path, plan);
             var findings = plan.List.Findings.Concat(plan.Findings).ToList();
             FindingText.Write(around.Error, path, findings);
-            var written = (parsed.GetValue(folder) is not { } to || Written(to, Files(stair, plan, parsed), around))
+            var written = (parsed.GetValue(folder) is not { } to || Written(to, Files(stair, from, plan, parsed), around))
                 && (parsed.GetValue(keep) is not { } kept || Written(Path.GetDirectoryName(Path.GetFullPath(kept))!, [new(Path.GetFileName(kept), "application/json", Encoding.UTF8.GetBytes(ShopFile.Write(Racks.After(plan))))], around));
             return written && findings.All(f => f.Severity < Severity.Error) ? Exit.Done : Exit.Errors;
         }

@@ -103,7 +103,7 @@ public sealed class TimberTests(Workshop workshop)
         await using var bench = await BenchProcess.Start();
         await using var visit = await Visit.Begin(workshop.Browser, bench.Address, name: "Ada");
         var page = visit.Page;
-        await visit.Sample("Larkmoor");
+        var job = await visit.Sample("Larkmoor");
         await visit.ToView("Timber");
         await page.Locator(".board-figure").First.WaitForAsync();
         var price = await page.Locator("#price").TextContentAsync();
@@ -121,6 +121,7 @@ public sealed class TimberTests(Workshop workshop)
         await ViewsTests.Audit(visit, "the shop");
         await Type("[data-path='saw.kerf']", "3.5");
         await Type("[data-path='saw.leastOffcut']", "200");
+        await Type("[data-path='router.cutter']", "7.75");
         await Type("[data-path='boards[1].pricePerMetre']", "1.7");
         await page.ClickAsync("#keep-shop");
         await Assertions.Expect(page.Locator("#shop-told")).ToContainTextAsync("Weir Lane is kept, version 1");
@@ -128,6 +129,17 @@ public sealed class TimberTests(Workshop workshop)
         await page.Locator(".board-figure").First.WaitForAsync();
         await Assertions.Expect(page.Locator("#price")).Not.ToHaveTextAsync(price!);
         await Assertions.Expect(page.Locator(".costing")).ToContainTextAsync("£55.00 an hour");
+
+        // The same cutter in whatever is drawn for this shop.
+        using (var client = new HttpClient())
+        {
+            var revision = $"{job}/r/1";
+            Assert.Contains("7.75", await client.GetStringAsync($"{revision}/sheets/machining.svg?paper=A3"), StringComparison.Ordinal);
+            using var pack = new ZipArchive(await client.GetStreamAsync($"{revision}/pack.zip?paper=A3"));
+            var piece = await Text(pack.GetEntry("dxf/T6.dxf")!);
+            Assert.Equal(await client.GetStringAsync($"{revision}/machining/T6.dxf"), piece);
+            Assert.Contains("TOOL-RADIUS", piece, StringComparison.Ordinal);
+        }
 
         await page.ClickAsync("#keep-offcuts");
         await page.ClickAsync("#really-keep");
@@ -145,6 +157,12 @@ public sealed class TimberTests(Workshop workshop)
         await page.ClickAsync("#keep-shop");
         await Assertions.Expect(page.Locator("#shop-told")).ToContainTextAsync("version 3");
         visit.Quiet();
+
+        static async Task<string> Text(ZipArchiveEntry entry)
+        {
+            using var reader = new StreamReader(await entry.OpenAsync());
+            return await reader.ReadToEndAsync();
+        }
 
         async Task Type(string field, string words)
         {

@@ -15,6 +15,7 @@ using Rodwright.Stairs.Regulations.Own;
 using Rodwright.Workshop.Pictures;
 using Rodwright.Workshop.Sessions;
 using Rodwright.Workshop.Shelf;
+using Rodwright.Workshop.Shops;
 
 namespace Rodwright.Hosting.Files;
 
@@ -40,15 +41,15 @@ internal static class JobFiles
             Keep(context, state);
             return Results.File(StairScene.Write(state.Stair!).Bytes.ToArray(), "model/gltf-binary");
         }));
-        revision.MapGet("/sheets/{name}.svg", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, SheetCache sheets, TimeProvider time) =>
-            WithSheet(stairs, sheets, job, number, name, wishes, time, (_, sheet) => Results.Text(SvgWriter.Write(sheet), "image/svg+xml")));
-        revision.MapGet("/sheets/{name}.pdf", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, SheetCache sheets, TimeProvider time) =>
-            WithSheet(stairs, sheets, job, number, name, wishes, time, (state, sheet) => Results.File(
+        revision.MapGet("/sheets/{name}.svg", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, SheetCache sheets, IJobShelf shelf, TimeProvider time) =>
+            WithSheet(stairs, sheets, shelf, job, number, name, wishes, time, (_, sheet) => Results.Text(SvgWriter.Write(sheet), "image/svg+xml")));
+        revision.MapGet("/sheets/{name}.pdf", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, SheetCache sheets, IJobShelf shelf, TimeProvider time) =>
+            WithSheet(stairs, sheets, shelf, job, number, name, wishes, time, (state, sheet) => Results.File(
                 new PdfFormat().Write(new SheetSet(sheet.Name, state.Job.Title, [sheet])).First().Bytes.ToArray(), "application/pdf", FileNames.Of($"{state.Job.Title} {sheet.Name}", ".pdf"))));
-        revision.MapGet("/print/{name}", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, SheetCache sheets, TimeProvider time) =>
-            WithSheet(stairs, sheets, job, number, name, wishes, time, (state, sheet) => Results.Text(PrintPage.Of(state.Job.Title, sheet), "text/html", Encoding.UTF8)));
-        revision.MapGet("/pack.zip", (Guid job, int number, [AsParameters] PrintWishes wishes, StairCache stairs, TimeProvider time) => WithStair(stairs, job, number, state =>
-            wishes.Read(state, time, out var refusal) is { } rod ? Zip(state, rod, wishes.Booklet == 1, Today(time)) : refusal!));
+        revision.MapGet("/print/{name}", (Guid job, int number, string name, [AsParameters] PrintWishes wishes, StairCache stairs, SheetCache sheets, IJobShelf shelf, TimeProvider time) =>
+            WithSheet(stairs, sheets, shelf, job, number, name, wishes, time, (state, sheet) => Results.Text(PrintPage.Of(state.Job.Title, sheet), "text/html", Encoding.UTF8)));
+        revision.MapGet("/pack.zip", (Guid job, int number, [AsParameters] PrintWishes wishes, StairCache stairs, IJobShelf shelf, TimeProvider time) =>
+            WithRod(stairs, shelf, job, number, wishes, time, (state, rod) => Zip(state, rod, wishes.Booklet == 1, Today(time))));
         TimberDownloads.Map(pages, revision);
         MachiningDownloads.Map(revision);
         pages.MapGet("/regulations/{id}/file", async (string id, IJobShelf shelf) => await shelf.Tables.Find(id) is { } table
@@ -68,13 +69,17 @@ internal static class JobFiles
     internal static async Task<IResult> WithStair(StairCache stairs, Guid job, int number, Func<BenchState, IResult> answer) =>
         await stairs.Of(job, number) is { Stair: not null } state ? answer(state) : Results.NotFound();
 
+    private static async Task<IResult> WithRod(
+        StairCache stairs, IJobShelf shelf, Guid job, int number, PrintWishes wishes, TimeProvider time, Func<BenchState, RodJob, IResult> answer)
+    {
+        if (await stairs.Of(job, number) is not { Stair: { } stair } state) return Results.NotFound();
+        return wishes.Read(stair.Units, time, out var refusal) is { } style ? answer(state, await shelf.Shop.Rod(state, style)) : refusal!;
+    }
+
     private static Task<IResult> WithSheet(
-        StairCache stairs, SheetCache sheets, Guid job, int number, string name, PrintWishes wishes, TimeProvider time, Func<BenchState, Sheet, IResult> answer) =>
-        WithStair(stairs, job, number, state =>
-        {
-            if (wishes.Read(state, time, out var refusal) is not { } rod) return refusal!;
-            return sheets.Of(rod).FirstOrDefault(s => s.Name == name) is { } sheet ? answer(state, sheet) : Results.NotFound();
-        });
+        StairCache stairs, SheetCache sheets, IJobShelf shelf, Guid job, int number, string name, PrintWishes wishes, TimeProvider time, Func<BenchState, Sheet, IResult> answer) =>
+        WithRod(stairs, shelf, job, number, wishes, time, (state, rod) =>
+            sheets.Of(rod).FirstOrDefault(s => s.Name == name) is { } sheet ? answer(state, sheet) : Results.NotFound());
 
     /// <summary>By a shop's own table the same revision may look otherwise tomorrow.</summary>
     private static void Keep(HttpContext context, BenchState state)

@@ -24,7 +24,7 @@ internal static class MachiningDownloads
     /// <summary>Cut by the routers of the shop.</summary>
     private static async Task<IReadOnlyList<WrittenFile>> Files(BenchState state, IJobShelf shelf)
     {
-        var rod = new RodJob(state.Stair!, state.Proof!, new RodStyle(PaperFit.Default(state.Stair!.Units), null, "")) { Router = (await shelf.Shop.InUse(state.Job)).Shop.Router };
+        var rod = await shelf.Shop.Rod(state, new RodStyle(PaperFit.Default(state.Stair!.Units), null, ""));
         return PartFiles.All(rod, MachiningList.Left(rod));
     }
 }

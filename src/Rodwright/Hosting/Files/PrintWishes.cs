@@ -1,6 +1,6 @@
 using Rodwright.Drawings.Paper;
+using Rodwright.Geometry;
 using Rodwright.Rod;
-using Rodwright.Workshop.Sessions;
 
 namespace Rodwright.Hosting.Files;
 
@@ -10,11 +10,11 @@ namespace Rodwright.Hosting.Files;
 /// <param name="Booklet">1 for the step-by-step booklet as well.</param>
 internal sealed record PrintWishes(string? Paper, string? Scale, int? Booklet)
 {
-    /// <summary>The rod to print; null, and the answer that says why, when the address asks for what there is not.</summary>
-    public RodJob? Read(BenchState state, TimeProvider time, out IResult? refusal)
+    /// <summary>Paper and scale to print on; null, and the answer that says why, when the address asks for what there is not.</summary>
+    public RodStyle? Read(Units units, TimeProvider time, out IResult? refusal)
     {
         refusal = null;
-        if (!PaperStock.TryParse(Paper ?? (state.Stair is { } stair ? Rod.Board.PaperFit.Default(stair.Units).Name : "A3"), out var stock, out var why) || Math.Min(stock.Width, stock.Height ?? stock.Width) < TileGrid.LeastSide)
+        if (!PaperStock.TryParse(Paper ?? Rod.Board.PaperFit.Default(units).Name, out var stock, out var why) || Math.Min(stock.Width, stock.Height ?? stock.Width) < TileGrid.LeastSide)
             refusal = Results.Problem($"paper: {(why.Length > 0 ? why : "too small to tile on")}", statusCode: StatusCodes.Status400BadRequest);
         Scale? wanted = null;
         if (refusal is null && Scale is { Length: > 0 } text)
@@ -23,7 +23,6 @@ internal sealed record PrintWishes(string? Paper, string? Scale, int? Booklet)
             else refusal = Results.Problem($"scale: {no}", statusCode: StatusCodes.Status400BadRequest);
         }
         if (refusal is not null) return null;
-        var date = DateOnly.FromDateTime(time.GetLocalNow().DateTime).ToString("O", null);
-        return new(state.Stair!, state.Proof!, new RodStyle(stock, wanted, date, "A"));
+        return new(stock, wanted, JobFiles.Today(time).ToString("O", null), "A");
     }
 }

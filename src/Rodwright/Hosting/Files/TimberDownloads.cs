@@ -1,6 +1,7 @@
 using System.Text;
 using Rodwright.Drawings.Formats;
 using Rodwright.Drawings.Formats.Pdf;
+using Rodwright.Joinery;
 using Rodwright.Joinery.Timber;
 using Rodwright.Rod;
 using Rodwright.Rod.Board;
@@ -26,9 +27,9 @@ internal static class TimberDownloads
                 : Results.Problem($"stock: one of {string.Join(", ", LabelStock.All.Select(l => l.Id))}", statusCode: StatusCodes.Status400BadRequest)));
         revision.MapGet("/timber/{name}", (Guid job, int number, string name, IJobShelf shelf, StairCache stairs, TimberCache timber, TimeProvider time) =>
             With(job, number, stairs, shelf, timber, time, (state, rod, plan) => TimberFiles.Make(rod, plan).FirstOrDefault(f => f.Name == name) is { } file ? Named(state, file) : Results.NotFound()));
-        revision.MapGet("/set.pdf", (Guid job, int number, StairCache stairs, TimeProvider time) => JobFiles.WithStair(stairs, job, number, state =>
+        revision.MapGet("/set.pdf", async (Guid job, int number, IJobShelf shelf, StairCache stairs, TimeProvider time) => await stairs.Of(job, number) is { Stair: { } stair } state
             // Opened by a label's code: shown, not kept as a file.
-            Results.File(new PdfFormat().Write(Pack.Draw(Rod(state, time)).Set).First().Bytes.ToArray(), "application/pdf")));
+            ? Results.File(new PdfFormat().Write(Pack.Draw(await shelf.Shop.Rod(state, Style(stair, time))).Set).First().Bytes.ToArray(), "application/pdf") : Results.NotFound());
         pages.MapGet("/shop/file", async (IJobShelf shelf) => await shelf.Shop.Newest() is { } card
             ? Results.File(Encoding.UTF8.GetBytes(card.Text), "application/json", FileNames.Of(ShopFile.Read(card.Text).Value?.Name ?? "", ShopFile.Ending)) : Results.NotFound());
     }
@@ -37,10 +38,10 @@ internal static class TimberDownloads
     {
         if (await stairs.Of(job, number) is not { Stair: { } stair } state) return Results.NotFound();
         var shop = await shelf.Shop.InUse(stair.Job);
-        return answer(state, Rod(state, time), timber.Of(stair, shop.Shop));
+        return answer(state, await shelf.Shop.Rod(state, Style(stair, time)), timber.Of(stair, shop.Shop));
     }
 
-    private static RodJob Rod(BenchState state, TimeProvider time) => new(state.Stair!, state.Proof!, new RodStyle(PaperFit.Default(state.Stair!.Units), null, JobFiles.Today(time).ToString("O", null)));
+    private static RodStyle Style(Stair stair, TimeProvider time) => new(PaperFit.Default(stair.Units), null, JobFiles.Today(time).ToString("O", null));
 
     private static IResult Named(BenchState state, WrittenFile file) => Results.File(file.Bytes.ToArray(), file.MediaType, FileNames.Of($"{state.Job.Title} {Path.GetFileNameWithoutExtension(file.Name)}", Path.GetExtension(file.Name)));
 }
