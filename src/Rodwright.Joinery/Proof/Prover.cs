@@ -38,7 +38,7 @@ public static class Prover
                 JointKind.RailToNewel => RailProof.ToNewel(j, male, female),
                 JointKind.InGroove => RailProof.InGroove(j, male, female),
                 JointKind.BracketToRail => RailProof.BracketToRail(j, male, female),
-                JointKind.WedgeDriven => SmallPartProof.WedgeDriven(j, male, female),
+                JointKind.WedgeDriven => SmallPartProof.WedgeDriven(j, male, female, steps),
                 JointKind.Rubbed => SmallPartProof.Rubbed(j, male, steps[j.Female]),
                 JointKind.PegInBore => SmallPartProof.PegInBore(j, male, female),
                 JointKind.BracketToCarriage => CarriageProof.Beside(j, male, female),

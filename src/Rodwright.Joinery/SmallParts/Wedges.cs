@@ -45,18 +45,43 @@ internal static class Wedges
     /// <summary>Behind the riser: between its back and the slope of the housing.</summary>
     private static Path2? Riser(StringHousing housing)
     {
+        var slope = housing.Shape.Vertices.Select(v => v.At).Where(p => p.X > housing.Seat.Bounds.MaxX + Tolerance.Joint).OrderBy(p => p.Y).ToList();
+        if (slope.Count != 2) return null;
         var back = housing.Seat.Bounds.MaxX;
-        var slope = housing.Shape.Vertices.Select(v => v.At).Where(p => p.X > back + Tolerance.Joint).OrderBy(p => p.Y).ToList();
-        return slope.Count != 2 ? null : Path2.Polygon(new(back, slope[0].Y), slope[0], slope[1], new(back, slope[1].Y));
+        return Path2.Polygon(new(back, slope[0].Y), slope[0], slope[1], new(back, slope[1].Y));
+    }
+
+    /// <summary>
+    /// What a wedge stays clear of the string's face. None where a slanting riser's back reaches furthest along the string at that very face: a square wedge further in would not touch it.
+    /// </summary>
+    private static double Clear(StairPlan plan, StringBoard board, StringHousing housing)
+    {
+        var usual = plan.Job.SmallParts!.WedgeClear;
+        if (!housing.IsRiser) return usual;
+        var (frame, riser) = (board.Part.FaceSide.Frame, plan.Riser(housing.Step));
+        var behind = plan.Job.Practice.Riser * riser.Up;
+        var (a, b) = (In(riser.Inner + behind), In(riser.Outer + behind));
+        if (Math.Abs(a.W - b.W) < Tolerance.Same) return usual;
+        var slant = (b.S - a.S) / (b.W - a.W);
+        // Ends that are thinned or cut by a corner are bounded by something else than the back.
+        var isBack = Math.Abs(a.S - slant * a.W - housing.Seat.Bounds.MaxX) < Tolerance.Joint;
+        return isBack && slant * usual > Tolerance.Joint ? 0 : usual;
+
+        (double S, double W) In(Point2 p)
+        {
+            var local = frame.ToLocal(new(p.X, p.Y, frame.Origin.Z));
+            return (board.Site.Inner ? local.Face.X : -local.Face.X, local.W);
+        }
     }
 
     private static Part Piece(StairPlan plan, StringBoard board, StringHousing housing, Path2 outline, ShapeMarks marks)
     {
         var (frame, small) = (board.Part.FaceSide.Frame, plan.Job.SmallParts!);
         var face = board.Site.Inner ? outline : outline.Mirrored();
-        var (wide, box) = (housing.Depth - small.WedgeClear, face.Bounds);
+        var clear = Clear(plan, board, housing);
+        var (wide, box) = (housing.Depth - clear, face.Bounds);
         // Home on the bottom of the housing: what is clear is at the string's face.
-        var own = new Frame3(frame.ToWorld(Point2.Origin, -small.WedgeClear), frame.U, frame.V);
+        var own = new Frame3(frame.ToWorld(Point2.Origin, -clear), frame.U, frame.V);
         var blank = housing.IsRiser ? new Blank(box.Height, box.Width, wide, new(box.MaxX, box.MinY), new(0, 1), []) : Blank.Around(box, wide);
         var name = housing.IsRiser ? "riser" : "tread";
         return new()

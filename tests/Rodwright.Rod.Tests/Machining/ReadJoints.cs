@@ -1,3 +1,4 @@
+using System.Globalization;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Parts;
@@ -102,14 +103,41 @@ internal static class ReadJoints
 
     private static double Corner(ReadPart male, ReadPart female)
     {
+        if (female.Cuts.Any(c => c.Operation == "DOVETAIL")) return Dovetailed(male, female);
         var frame = female.Frame(0);
-        var ends = male.Outlines[0].Vertices.SelectMany(v => new[] { 0, -male.Stands.FaceSide.Thickness }.Select(w => frame.ToLocal(male.Frame(0).ToWorld(v.At, w)))).ToList();
+        // A tongue is what two cheeks leave of the end.
+        var cheeks = male.Cuts.Where(c => c.Operation.StartsWith("TENON-CHEEK", StringComparison.Ordinal)).ToList();
+        var (near, far) = cheeks.Count == 0 ? (0, male.Stands.FaceSide.Thickness) : (cheeks.Min(c => c.Depth), Beneath(cheeks.MaxBy(c => c.Depth)!));
+        var ends = male.Outlines[0].Vertices.SelectMany(v => new[] { -near, -far }.Select(w => frame.ToLocal(male.Frame(0).ToWorld(v.At, w)))).ToList();
         var reach = -ends.Min(e => e.W);
         var end = Box2.Of(ends.Where(e => -e.W > reach - 0.05).Select(e => e.Face));
         return female.Cuts.Where(c => c.Operation == "CORNER-HOUSING").Min(c => new[]
         {
             reach - c.Depth, end.MinX - c.Shape.Bounds.MinX, end.MaxX - c.Shape.Bounds.MaxX, end.MinY - c.Shape.Bounds.MinY, end.MaxY - c.Shape.Bounds.MaxY,
         }.Max(Math.Abs));
+    }
+
+    /// <summary>TENON-CHEEK-18-TO-27: what is taken off begins so far below the face.</summary>
+    private static double Beneath(ReadPart.ReadCut cheek) => cheek.Operation.Split('-') is [_, _, var from, "TO"] ? double.Parse(from.Replace('_', '.'), CultureInfo.InvariantCulture) : double.NaN;
+
+    /// <summary>Every socket's corners are corners of the tails, from the board's end as deep as the other board is thick; every tail has one.</summary>
+    private static double Dovetailed(ReadPart male, ReadPart female)
+    {
+        var (own, plane) = (male.Frame(0), female.Frame(0));
+        var ring = male.Outlines[0].Vertices.Select(v => v.At).ToList();
+        var behind = ring.ToDictionary(p => p, p => -plane.ToLocal(own.ToWorld(p)).W);
+        var tips = behind.Where(b => b.Value > behind.Values.Max() - 0.05).Select(b => b.Key).ToList();
+        var sockets = female.Cuts.Where(c => c.Operation == "DOVETAIL").ToList();
+        var gap = sockets.Count * 2 == tips.Count ? 0 : double.PositiveInfinity;
+        foreach (var socket in sockets)
+        {
+            foreach (var v in socket.Shape.Vertices)
+            {
+                var (near, far) = (own.ToLocal(female.Frame(1).ToWorld(v.At)), own.ToLocal(female.Frame(1).ToWorld(v.At, -socket.Depth)));
+                gap = new[] { gap, ring.Min(p => p.DistanceTo(near.Face)), Math.Abs(Math.Max(near.W, far.W)), Math.Abs(Math.Min(near.W, far.W) + male.Stands.FaceSide.Thickness) }.Max();
+            }
+        }
+        return gap;
     }
 
     private static double FaceOnBack(ReadPart riser, ReadPart tread)

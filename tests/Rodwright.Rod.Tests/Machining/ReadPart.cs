@@ -19,8 +19,9 @@ internal sealed class ReadPart
         Stands = part;
         foreach (var (layer, path) in file.Paths)
         {
-            var face = layer == "TOP-EDGE" && part.Kind != PartKind.BentRiser ? 1 : part.Kind == PartKind.Newel ? Enumerable.Range(0, 4).First(i => layer[0] == part.Faces[i].Looks[0]) : 0;
-            var name = part.Kind == PartKind.Newel ? layer[2..] : layer;
+            var inEnd = part.Kind == PartKind.WallString && layer.StartsWith("END-", StringComparison.Ordinal);
+            var face = inEnd || (layer == "TOP-EDGE" && part.Kind != PartKind.BentRiser) ? 1 : part.Kind.IsPost() ? Enumerable.Range(0, part.Faces.Length).First(i => layer.StartsWith(Prefix(part, i), StringComparison.Ordinal)) : 0;
+            var name = inEnd ? layer[4..] : part.Kind.IsPost() ? layer[Prefix(part, face).Length..] : layer;
             var shape = path.Moved(p => Back(face, p));
             if (part.Kind == PartKind.BentRiser)
             {
@@ -75,10 +76,14 @@ internal sealed class ReadPart
         return (Bottom + round.Depth - half, Top - round.Depth + half);
     }
 
+    private static string Prefix(Part post, int face) => post.Faces[face].Looks.ToUpperInvariant().Replace(' ', '-') + "-";
+
     private Point2 Back(int face, Point2 p)
     {
         var blank = Stands.Blank;
-        if (Stands.Kind == PartKind.Newel) return p - new Vector2(MachiningFrame.OffsetOf(Stands, face), 0);
+        if (Stands.Kind.IsPost()) return p - new Vector2(MachiningFrame.OffsetOf(Stands, face), 0);
+        // The end of a wall string stands beside its board; where it stands in the room is the frame's.
+        if (face == 1 && Stands.Kind == PartKind.WallString) return p + new Vector2(Stands.Faces[1].Outline.Bounds.MinX - blank.Length - MachiningFrame.Gap, Stands.Faces[1].Outline.Bounds.MinY);
         return face == 0 ? blank.Corner + p.X * blank.Grain + p.Y * blank.Grain.Left : new(p.X + blank.Corner.X, p.Y - blank.Width - MachiningFrame.Gap);
     }
 }
