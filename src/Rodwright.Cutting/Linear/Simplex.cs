@@ -20,7 +20,12 @@ internal sealed class Simplex
     private readonly double[] level;
     private readonly double[] dual;
     private readonly double[] inverse;
+    private readonly int[] slack;
+    private readonly int[] bought;
     private int pivots;
+
+    // The level below 0 that the last inverse gave; 0 for none but by rounding.
+    private double least;
 
     /// <summary>A program of rows without columns.</summary>
     /// <param name="right">Right sides.</param>
@@ -30,13 +35,14 @@ internal sealed class Simplex
     {
         (rows, this.right, this.penalty) = (right.Length, right, penalty);
         (basis, level, dual) = (new int[rows], [.. right.Select(Math.Abs)], new double[rows]);
-        inverse = new double[rows * rows];
+        (inverse, slack, bought) = (new double[rows * rows], new int[rows], new int[rows]);
         for (var i = 0; i < rows; i++)
         {
-            // Slack or surplus, basic where it can be.
-            var slack = Add(0, [i], [isLeast[i] ? -1 : 1]);
+            // Slack or surplus, basic where it can be; else the row is bought.
+            slack[i] = Add(0, [i], [isLeast[i] ? -1 : 1]);
             var isReady = isLeast[i] ? right[i] <= 0 : right[i] >= 0;
-            basis[i] = isReady ? slack : Add(penalty, [i], [right[i] >= 0 ? 1 : -1]);
+            bought[i] = isReady ? -1 : Add(penalty, [i], [right[i] >= 0 ? 1 : -1]);
+            basis[i] = isReady ? slack[i] : bought[i];
             isBasic[basis[i]] = true;
             inverse[i * rows + i] = 1 / values[basis[i]][0];
         }
@@ -74,6 +80,55 @@ internal sealed class Simplex
 
     /// <summary>Level of every column that is above 0.</summary>
     public IEnumerable<(int Column, double Level)> Levels() => Enumerable.Range(0, rows).Where(i => level[i] > Tiny).Select(i => (basis[i], level[i]));
+
+    /// <summary>What is basic in each row: a column that was added, or -1 - 2r for the slack of row r and -2 - 2r for what it is bought with.</summary>
+    public int[] Basis()
+    {
+        var found = new int[rows];
+        for (var i = 0; i < rows; i++)
+        {
+            var r = at[basis[i]].Length == 1 ? at[basis[i]][0] : -1;
+            found[i] = r >= 0 && basis[i] == slack[r] ? -1 - 2 * r : r >= 0 && basis[i] == bought[r] ? -2 - 2 * r : basis[i];
+        }
+        return found;
+    }
+
+    /// <summary>
+    /// Begins where a program ended that had the same rows but the last: its basis, in the words of <see cref="Basis"/>, and in the last row its slack, or what it is bought with. As that
+    /// was at a corner, so is this. Nothing is changed where rounding has it otherwise.
+    /// </summary>
+    public void Begin(int[] from)
+    {
+        if (from.Length != rows - 1) return;
+        var (before, levels) = ((int[])basis.Clone(), (double[])level.Clone());
+        var last = rows - 1;
+        for (var i = 0; i < last; i++)
+        {
+            basis[i] = from[i] >= 0 ? from[i] : (-1 - from[i]) % 2 == 0 ? slack[(-1 - from[i]) / 2] : bought[(-2 - from[i]) / 2];
+            if (basis[i] >= 0) continue;
+            before.CopyTo(basis, 0);
+            return;
+        }
+        basis[last] = slack[last];
+        var there = (double[])inverse.Clone();
+        var isGood = Invert();
+        if (isGood && least < 0)
+        {
+            // The row is not met: bought, from the other side.
+            var other = bought[last] >= 0 && values[bought[last]][0] * values[slack[last]][0] < 0 ? bought[last] : bought[last] = Add(penalty, [last], [-values[slack[last]][0]]);
+            basis[last] = other;
+            isGood = Invert();
+        }
+        if (!isGood || least < 0)
+        {
+            before.CopyTo(basis, 0);
+            levels.CopyTo(level, 0);
+            there.CopyTo(inverse, 0);
+            return;
+        }
+        foreach (var b in before) isBasic[b] = false;
+        foreach (var b in basis) isBasic[b] = true;
+    }
 
     /// <summary>Goes on to the least cost over the columns there are.</summary>
     public void Solve()
@@ -166,7 +221,7 @@ internal sealed class Simplex
         basis[leaving] = entering;
         Steps += (long)rows * rows;
         if (++pivots % 80 != 0) return;
-        Invert();
+        _ = Invert();
         Price();
     }
 
@@ -180,7 +235,8 @@ internal sealed class Simplex
     }
 
     /// <summary>The inverse worked out anew from the basis, so that rounding does not gather.</summary>
-    private void Invert()
+    /// <returns>False, and nothing changed, where the basis is as good as singular.</returns>
+    private bool Invert()
     {
         var n = rows;
         var work = new double[n * n];
@@ -194,7 +250,7 @@ internal sealed class Simplex
         {
             var p = c;
             for (var i = c + 1; i < n; i++) if (Math.Abs(work[i * n + c]) > Math.Abs(work[p * n + c])) p = i;
-            if (Math.Abs(work[p * n + c]) < 1e-10) return; // as good as singular: keep the one there is
+            if (Math.Abs(work[p * n + c]) < 1e-10) return false;
             if (p != c) for (var k = 0; k < n; k++)
             {
                 (work[p * n + k], work[c * n + k]) = (work[c * n + k], work[p * n + k]);
@@ -210,12 +266,15 @@ internal sealed class Simplex
             }
         }
         for (var i = 0; i < n; i++) for (var j = 0; j < n; j++) inverse[j * n + i] = made[i * n + j];
+        least = 0;
         for (var i = 0; i < n; i++)
         {
             var sum = 0.0;
             for (var j = 0; j < n; j++) sum += inverse[j * n + i] * right[j];
             level[i] = Math.Max(0, sum);
+            if (sum < -1e-7) least = Math.Min(least, sum);
         }
         Steps += (long)n * n * n;
+        return true;
     }
 }

@@ -33,6 +33,6 @@ internal sealed record Branch(Counted What, int Index, int Class, int At, bool I
         Counted.Stock => column.Stock(model) is >= 0 and var stock && model.Sets[Index][stock] ? 1 : 0,
         Counted.Ripping => column.Ripping == Index ? 1 : 0,
         Counted.Shortage => column.Shortage == Index ? 1 : 0,
-        _ => column.Lane?.Class == Class && column.Counts[Index] > 0 && column.Path(model).Contains((At, Index)) ? 1 : 0,
+        _ => column.Lane?.Class == Class && column.BeginsAt(model, Index, At) ? 1 : 0,
     };
 }

@@ -56,6 +56,14 @@ internal sealed class Column
         return new(null, -1, item, counts, model.Shortage[item], [item], [1]);
     }
 
+    /// <summary>Whether a piece of an item begins at a place of the strip.</summary>
+    public bool BeginsAt(Model model, int item, int at)
+    {
+        if (Counts[item] == 0) return false;
+        for (var i = 0; i < item && at >= 0; i++) at -= Counts[i] * model.Weight[i];
+        return at >= 0 && at % model.Weight[item] == 0 && at / model.Weight[item] < Counts[item];
+    }
+
     /// <summary>Where each piece begins along the strip, items in the model's order: one path for one pattern.</summary>
     public IEnumerable<(int At, int Item)> Path(Model model)
     {

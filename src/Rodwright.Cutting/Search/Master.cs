@@ -9,7 +9,8 @@ namespace Rodwright.Cutting.Search;
 /// <param name="Levels">Columns with how often each is taken, broken numbers included.</param>
 /// <param name="IsShort">Whether the branches leave nothing that can be had.</param>
 /// <param name="Near">Patterns that are taken or nearly pay: what programs under one branch more begin with.</param>
-internal sealed record Relaxed(double Value, long Bound, List<(Column Column, double Level)> Levels, bool IsShort, List<Column> Near);
+/// <param name="Basis">Where it ended: for each row a column, or the number of a slack.</param>
+internal sealed record Relaxed(double Value, long Bound, List<(Column Column, double Level)> Levels, bool IsShort, List<Column> Near, List<(Column? Column, int Slack)> Basis);
 
 /// <summary>
 /// The relaxation over all patterns, of which only those are made that pay: linear program and knapsack by turns. The bound is Lagrange's: prices rounded to whole numbers
@@ -54,8 +55,8 @@ internal sealed class Master
     /// <param name="rest">What is still wanted.</param>
     /// <param name="branches">Counts that are held.</param>
     /// <param name="enough">A bound at or above this decides: no more is asked.</param>
-    /// <param name="begin">Patterns to begin with; all that have served when null.</param>
-    public Relaxed Solve(Remainder rest, IReadOnlyList<Branch> branches, long enough, List<Column>? begin = null)
+    /// <param name="begin">Where to begin: the relaxation of the same remainder under all branches but the last. When null, with all patterns that have served.</param>
+    public Relaxed Solve(Remainder rest, IReadOnlyList<Branch> branches, long enough, Relaxed? begin = null)
     {
         var penalty = 10.0 * dearest;
         while (true)
@@ -66,7 +67,7 @@ internal sealed class Master
         }
     }
 
-    private Relaxed Solve(Remainder rest, IReadOnlyList<Branch> branches, long enough, double penalty, List<Column>? begin)
+    private Relaxed Solve(Remainder rest, IReadOnlyList<Branch> branches, long enough, double penalty, Relaxed? begin)
     {
         var program = Program(rest, branches, penalty, begin, out var columns);
         var pricing = new Pricing(model, rest, branches, knapsacks, dearest);
@@ -95,12 +96,13 @@ internal sealed class Master
         var levels = program.Levels().Where(l => columns.ContainsKey(l.Column)).Select(l => (columns[l.Column], l.Level)).ToList();
         foreach (var (column, _) in levels) column.HasServed = true;
         var near = columns.Where(c => c.Value.Lane is not null && program.Reduced(c.Key) < 0.1 * dearest).OrderBy(c => c.Key).Select(c => c.Value).ToList();
-        return new(program.Value, bound, levels, program.IsShort, near);
+        List<(Column?, int)> basis = [.. program.Basis().Select(b => b < 0 ? (null, b) : ((Column?)columns[b], 0))];
+        return new(program.Value, bound, levels, program.IsShort, near, basis);
     }
 
     private long Up(double value) => (long)Math.Ceiling(Math.Max(0, value) / model.Step) * model.Step;
 
-    private Simplex Program(Remainder rest, IReadOnlyList<Branch> branches, double penalty, List<Column>? begin, out Dictionary<int, Column> columns)
+    private Simplex Program(Remainder rest, IReadOnlyList<Branch> branches, double penalty, Relaxed? begin, out Dictionary<int, Column> columns)
     {
         var right = new double[model.Rows + branches.Count];
         var least = new bool[right.Length];
@@ -110,7 +112,10 @@ internal sealed class Master
         for (var b = 0; b < branches.Count; b++) (right[model.Rows + b], least[model.Rows + b]) = (branches[b].Limit, branches[b].IsLeast);
         var program = new Simplex(right, least, penalty) { Scale = dearest };
         columns = [];
-        foreach (var column in always.Concat(begin ?? pool.Where(c => c.HasServed))) if (rest.Wants(column)) Add(program, columns, column, branches);
+        foreach (var column in always.Concat(begin?.Near ?? pool.Where(c => c.HasServed))) if (rest.Wants(column)) Add(program, columns, column, branches);
+        if (begin is null) return program;
+        var numbers = columns.ToDictionary(c => c.Value, c => c.Key);
+        if (begin.Basis.TrueForAll(b => b.Column is null || numbers.ContainsKey(b.Column))) program.Begin([.. begin.Basis.Select(b => b.Column is { } column ? numbers[column] : b.Slack)]);
         return program;
     }
 

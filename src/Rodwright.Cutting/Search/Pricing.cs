@@ -80,14 +80,14 @@ internal sealed class Pricing
             var places = Places(k, price);
             if (places is null)
             {
-                under += OfClass(k, common, end, price, better);
+                under += OfClass(k, common, price, better);
                 continue;
             }
             var own = knapsacks[k];
             var start = own.Steps;
             own.Begin();
             own.Add(0, end, rest.Demand, price, i => places.GetValueOrDefault(i));
-            under += OfClass(k, own, end, price, better);
+            under += OfClass(k, own, price, better);
             steps += own.Steps - start;
         }
         steps += common.Steps - before;
@@ -108,7 +108,7 @@ internal sealed class Pricing
         return places;
     }
 
-    private Int128 OfClass(int k, Knapsack knapsack, int items, long[] price, List<Column> better)
+    private Int128 OfClass(int k, Knapsack knapsack, long[] price, List<Column> better)
     {
         Int128 under = 0;
         foreach (var lane in model.Lanes)
@@ -116,7 +116,7 @@ internal sealed class Pricing
             if (lane.Class != k) continue;
             var there = lane.IsWholeBoard && rest.Limits[lane.Stock] is { } limit ? Math.Min(limit, wanted) : wanted;
             if (there == 0) continue;
-            var (end, worth) = knapsack.Best(lane.Capacity);
+            var (pattern, worth) = knapsack.Best(lane.Capacity);
             var own = lane.IsWholeBoard
                 ? lane.Cost * scale - (model.LimitRow[lane.Stock] is >= 0 and var row ? price[row] : 0) - HeldStock(lane.Stock, price)
                 : price[lane.FedRow];
@@ -124,7 +124,7 @@ internal sealed class Pricing
             if (reduced >= 0) continue;
             under += (Int128)reduced * there;
             // Where a branch asks for more boards than are needed, one that nothing is cut from may be the cheapest.
-            if (reduced < -Least) better.Add(Column.Pattern(model, lane, knapsack.Pattern(end, items)));
+            if (reduced < -Least) better.Add(Column.Pattern(model, lane, knapsack.Counts(pattern)));
         }
         return under;
     }

@@ -26,7 +26,8 @@ internal sealed record NestedPair(Wood First, SawnShape FirstShape, Wood Second,
     /// <summary>The pairs worth having among some pieces of wood, most saved first; every piece in one pair at most.</summary>
     /// <param name="woods">Of one material and thickness.</param>
     /// <param name="kerf">Of the saw, mm, square to the cut.</param>
-    public static ImmutableArray<NestedPair> Of(IReadOnlyList<Wood> woods, double kerf)
+    /// <param name="mark">What lengths are marked out to, mm: the second begins at a whole number of these.</param>
+    public static ImmutableArray<NestedPair> Of(IReadOnlyList<Wood> woods, double kerf, double mark)
     {
         var slanted = woods.Where(w => w.Shape is not null).ToList();
         var found = new List<(double Saved, NestedPair Pair)>();
@@ -36,7 +37,7 @@ internal sealed record NestedPair(Wood First, SawnShape FirstShape, Wood Second,
                 var (a, b) = (slanted[i], slanted[j]);
                 // Of other widths they would come from other strips.
                 if (Math.Abs(a.SawnWidth - b.SawnWidth) > Tolerance.Joint) continue;
-                var pair = Closest(a, b, kerf);
+                var pair = Closest(a, b, kerf, mark);
                 var saved = a.SawnLength + kerf + b.SawnLength - pair.Length;
                 if (saved >= Worth) found.Add((saved, pair));
             }
@@ -53,14 +54,14 @@ internal sealed record NestedPair(Wood First, SawnShape FirstShape, Wood Second,
     }
 
     /// <summary>The shortest way of laying one behind the other; turned end for end and over as need be.</summary>
-    private static NestedPair Closest(Wood a, Wood b, double kerf)
+    private static NestedPair Closest(Wood a, Wood b, double kerf, double mark)
     {
         NestedPair? best = null;
         foreach (var (first, second) in new[] { (a, b), (b, a) })
             foreach (var one in Ways(first.Shape!))
                 foreach (var other in Ways(second.Shape!))
                 {
-                    var pair = new NestedPair(first, one, second, other, Distance(one, other, kerf));
+                    var pair = new NestedPair(first, one, second, other, Math.Ceiling(Distance(one, other, kerf) / mark - 1e-6) * mark);
                     if (best is null || pair.Length < best.Length - Tolerance.Joint) best = pair;
                 }
         return best!;

@@ -6,29 +6,34 @@ using Rodwright.Stairs.Shops;
 namespace Rodwright.Joinery.Timber;
 
 /// <summary>The boards of one material and thickness as a cutting problem: tenths of a millimetre and hundredths of the currency; pieces rounded up, boards down.</summary>
-internal sealed class SectionProblem(Shop shop, string material, double thickness, bool isSheet, ImmutableArray<Wood> woods)
+internal sealed class SectionProblem(Shop shop, double mark, string material, double thickness, bool isSheet, ImmutableArray<Wood> woods)
 {
     private const double Tenth = 10;
     private const double Hundredth = 100;
 
-    /// <summary>The cheaper of two plans: every piece cut off square, and slanted ones head to tail.</summary>
+    /// <summary>
+    /// The cheaper of two plans: every piece cut off square, and slanted ones head to tail; where they cost the same the one that buys less, and then the square one, which is less to saw.
+    /// Proven best of both kinds where neither kind can have anything cheaper. The square one is asked for only as far as it could be taken: its search ends once its bound, which is a true one,
+    /// is above the cost of the other.
+    /// </summary>
     public SectionPlan Solve(ICuttingSolver solver, CuttingEffort effort, CancellationToken stop)
     {
-        var square = Solve([], solver, effort, stop);
-        var pairs = isSheet ? [] : NestedPair.Of(woods, shop.Saw.Kerf);
-        if (pairs.IsEmpty) return square;
-        var nested = Solve(pairs, solver, effort, stop);
-        var isBetter = nested.Uncut.Length <= square.Uncut.Length && (nested.Cost < square.Cost - 0.5 / Hundredth || nested.Cost < square.Cost + 0.5 / Hundredth && nested.BoughtLength < square.BoughtLength - Tolerance.Joint);
-        var (best, bound) = (isBetter ? nested : square, Math.Min(square.Bound, nested.Bound));
-        // Best of both kinds only where neither could have a better one.
-        var isProven = square.IsProven && nested.IsProven;
+        var pairs = isSheet ? [] : NestedPair.Of(woods, shop.Saw.Kerf, mark);
+        if (pairs.IsEmpty) return Solve([], solver, effort, stop).Section;
+        var (nested, paired) = Solve(pairs, solver, effort, stop);
+        // Where pieces are left uncut, cost is not all: then the square one is looked for to its end.
+        var (square, plain) = Solve([], solver, nested.Uncut.IsEmpty ? effort with { Below = paired.Cost + 1 } : effort, stop);
+        var isBetter = nested.Uncut.Length <= square.Uncut.Length && (paired.Cost < plain.Cost || paired.Cost == plain.Cost && nested.BoughtLength < square.BoughtLength - Tolerance.Joint);
+        var isProven = nested.IsProven && (square.IsProven || plain.IsRuledOut);
+        var best = isBetter || plain.IsRuledOut ? nested : square;
+        var bound = plain.IsRuledOut ? nested.Bound : Math.Min(square.Bound, nested.Bound);
         return best with
         {
-            Bound = bound, LengthBound = Math.Min(square.LengthBound, nested.LengthBound), IsProven = isProven, Gap = isProven ? 0 : bound > 0 ? Math.Max(0, best.Cost / bound - 1) : Math.Max(square.Gap, nested.Gap),
+            Bound = bound, LengthBound = plain.IsRuledOut ? nested.LengthBound : Math.Min(square.LengthBound, nested.LengthBound), IsProven = isProven, Gap = isProven ? 0 : bound > 0 ? Math.Max(0, best.Cost / bound - 1) : Math.Max(square.Gap, nested.Gap),
         };
     }
 
-    private SectionPlan Solve(ImmutableArray<NestedPair> pairs, ICuttingSolver solver, CuttingEffort effort, CancellationToken stop)
+    private (SectionPlan Section, CuttingPlan Plan) Solve(ImmutableArray<NestedPair> pairs, ICuttingSolver solver, CuttingEffort effort, CancellationToken stop)
     {
         var stock = Stock().ToList();
         // Where nothing has a price, the least length is bought.
@@ -42,10 +47,11 @@ internal sealed class SectionProblem(Shop shop, string material, double thicknes
         var waiting = items.GroupBy(i => (i.Id, Up(i.Length), Up(i.Width))).ToDictionary(g => g.Key, g => new Queue<Item>(g));
         ImmutableArray<PlannedBoard> made = [.. plan.Boards.Select((b, i) => Board(b, stock[boards.IndexOf(b.Stock)], i + 1, waiting))];
         ImmutableArray<Wood> uncut = [.. plan.Uncut.SelectMany(p => Take(waiting, p).Woods)];
-        return new(material, thickness, isSheet, made, uncut, made.Sum(b => b.Price), isPriced ? plan.Bound / Hundredth : 0, plan.IsProven, plan.Gap)
+        var section = new SectionPlan(material, thickness, isSheet, made, uncut, made.Sum(b => b.Price), isPriced ? plan.Bound / Hundredth : 0, plan.IsProven, plan.Gap)
         {
             LengthBound = isPriced ? plan.Bound / Hundredth / stock.Max(s => s.Price / s.Length) : plan.Bound / Tenth,
         };
+        return (section, plan);
     }
 
     private IEnumerable<Source> Stock()

@@ -17,8 +17,10 @@ public sealed class NestingTests
     {
         // By hand: 1000 long at one edge, 600 at the other, 200 wide. The second, turned end for end, begins 600 behind the first; a kerf of 4 square to a slant of 2 to 1 is 4 sqrt(5) along the board.
         Wood Piece(string id) => new(id, id, "oak", 1000, 200, 25, 1000, 200, 28) { Shape = SawnShape.Of([new(0, 0), new(1000, 0), new(600, 200), new(0, 200)], 1000, 200) };
-        var pair = Assert.Single(NestedPair.Of([Piece("a"), Piece("b")], 4));
-        Assert.Equal(1600 + 4 * Math.Sqrt(5), pair.Length, 6);
+        var pair = Assert.Single(NestedPair.Of([Piece("a"), Piece("b")], 4, 1e-6));
+        Assert.Equal(1600 + 4 * Math.Sqrt(5), pair.Length, 5);
+        // Marked out in whole millimetres: 8.94 is 9.
+        Assert.Equal(1609, Assert.Single(NestedPair.Of([Piece("a"), Piece("b")], 4, 1)).Length, 6);
         Assert.Equal(200, pair.Width);
     }
 
@@ -26,7 +28,7 @@ public sealed class NestingTests
     public void Pieces_from_strips_of_other_widths_and_square_ones_are_left_alone()
     {
         Wood Piece(string id, double width) => new(id, id, "oak", 1000, width, 25, 1000, width, 28) { Shape = SawnShape.Of([new(0, 0), new(1000, 0), new(600, width), new(0, width)], 1000, width) };
-        Assert.Empty(NestedPair.Of([Piece("a", 200), Piece("b", 150)], 4));
+        Assert.Empty(NestedPair.Of([Piece("a", 200), Piece("b", 150)], 4, 1));
         Assert.Null(SawnShape.Of([new(0, 0), new(1000, 0), new(1000, 200), new(0, 200)], 1010, 205));
     }
 
