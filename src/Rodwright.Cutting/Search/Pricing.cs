@@ -52,7 +52,10 @@ internal sealed class Pricing
         foreach (var lane in model.Lanes.Where(l => !l.IsWholeBoard)) bound += (Int128)price[lane.FedRow] * rest.Owed[lane.Index];
         for (var b = 0; b < branches.Count; b++) bound += (Int128)price[model.Rows + b] * branches[b].Limit;
 
-        for (var r = 0; r < model.Rippings.Length; r++) bound += Math.Min(0, OfRipping(r, price)) * (Int128)(rest.Limits[model.Rippings[r].Stock] ?? wanted);
+        var (stocks, ways) = (new long[model.Limits.Length], new long[model.Rippings.Length]);
+        for (var s = 0; s < stocks.Length; s++) stocks[s] = HeldStock(s, price);
+        for (var b = 0; b < branches.Count; b++) if (branches[b].What == Counted.Ripping) ways[branches[b].Index] += price[model.Rows + b];
+        for (var r = 0; r < model.Rippings.Length; r++) bound += Math.Min(0, OfRipping(r, price) - ways[r] - stocks[model.Rippings[r].Stock]) * (Int128)(rest.Limits[model.Rippings[r].Stock] ?? wanted);
         for (var i = 0; i < model.Items; i++) if (model.Shortage[i] > 0) bound += Math.Min(0, model.Shortage[i] * scale - price[i] - Held(Counted.Shortage, i, price)) * (Int128)rest.Demand[i];
 
         var better = new List<Column>();
@@ -135,7 +138,7 @@ internal sealed class Pricing
     private long OfRipping(int r, long[] price)
     {
         var ripping = model.Rippings[r];
-        var own = ripping.Cost * scale - Held(Counted.Ripping, r, price) - HeldStock(ripping.Stock, price);
+        var own = ripping.Cost * scale;
         if (model.LimitRow[ripping.Stock] is >= 0 and var row) own -= price[row];
         for (var k = 0; k < ripping.Lanes.Length; k++) own -= ripping.Counts[k] * price[model.Lanes[ripping.Lanes[k]].FedRow];
         return own;
