@@ -27,7 +27,8 @@ internal sealed record NestedPair(Wood First, SawnShape FirstShape, Wood Second,
     /// <param name="woods">Of one material and thickness.</param>
     /// <param name="kerf">Of the saw, mm, square to the cut.</param>
     /// <param name="mark">What lengths are marked out to, mm: the second begins at a whole number of these.</param>
-    public static ImmutableArray<NestedPair> Of(IReadOnlyList<Wood> woods, double kerf, double mark)
+    /// <param name="difference">By how much their sawn widths may differ at most, mm: the narrower is ripped to width once they are parted.</param>
+    public static ImmutableArray<NestedPair> Of(IReadOnlyList<Wood> woods, double kerf, double mark, double difference)
     {
         var slanted = woods.Where(w => w.Shape is not null).ToList();
         var found = new List<(double Saved, NestedPair Pair)>();
@@ -35,10 +36,10 @@ internal sealed record NestedPair(Wood First, SawnShape FirstShape, Wood Second,
             for (var j = i + 1; j < slanted.Count; j++)
             {
                 var (a, b) = (slanted[i], slanted[j]);
-                // Of other widths they would come from other strips.
-                if (Math.Abs(a.SawnWidth - b.SawnWidth) > Tolerance.Joint) continue;
+                if (Math.Abs(a.SawnWidth - b.SawnWidth) > difference) continue;
                 var pair = Closest(a, b, kerf, mark);
-                var saved = a.SawnLength + kerf + b.SawnLength - pair.Length;
+                // As length of the wider one's strip.
+                var saved = ((a.SawnLength + kerf) * a.SawnWidth + (b.SawnLength + kerf) * b.SawnWidth) / pair.Width - pair.Length - kerf;
                 if (saved >= Worth) found.Add((saved, pair));
             }
         var taken = new HashSet<Wood>(ReferenceEqualityComparer.Instance);
@@ -57,11 +58,12 @@ internal sealed record NestedPair(Wood First, SawnShape FirstShape, Wood Second,
     private static NestedPair Closest(Wood a, Wood b, double kerf, double mark)
     {
         NestedPair? best = null;
+        var width = Math.Max(a.SawnWidth, b.SawnWidth);
         foreach (var (first, second) in new[] { (a, b), (b, a) })
             foreach (var one in Ways(first.Shape!))
                 foreach (var other in Ways(second.Shape!))
                 {
-                    var pair = new NestedPair(first, one, second, other, Math.Ceiling(Distance(one, other, kerf) / mark - 1e-6) * mark);
+                    var pair = new NestedPair(first, one, second, other, Math.Ceiling(Distance(one.Across(width), other.Across(width), kerf) / mark - 1e-6) * mark);
                     if (best is null || pair.Length < best.Length - Tolerance.Joint) best = pair;
                 }
         return best!;

@@ -11,26 +11,36 @@ internal sealed class SectionProblem(Shop shop, double mark, string material, do
     private const double Tenth = 10;
     private const double Hundredth = 100;
 
+    // By how much the widths of two that lie head to tail may differ, mm: not at all; by a setting of the saw, or by two, in mm and in inches; by more.
+    private static readonly double[] Differences = [Tolerance.Joint, 13, 26, 60];
+
     /// <summary>
-    /// The cheaper of two plans: every piece cut off square, and slanted ones head to tail; where they cost the same the one that buys less, and then the square one, which is less to saw.
-    /// Proven best of both kinds where neither kind can have anything cheaper. The square one is asked for only as far as it could be taken: its search ends once its bound, which is a true one,
-    /// is above the cost of the other.
+    /// The cheapest of several plans: slanted pieces head to tail in pairs of like widths, in pairs of less and less alike, and every piece cut off square. Where two cost the same it is the earlier
+    /// one, but the square one, which is less to saw, where it buys no more. Proven best of all kinds where no kind can have anything cheaper: after the first, each is asked for only as far as it
+    /// could be taken, and its search ends once its bound, which is a true one, says that it has nothing of the sort.
     /// </summary>
     public SectionPlan Solve(ICuttingSolver solver, CuttingEffort effort, CancellationToken stop)
     {
-        var pairs = isSheet ? [] : NestedPair.Of(woods, shop.Saw.Kerf, mark);
-        if (pairs.IsEmpty) return Solve([], solver, effort, stop).Section;
-        var (nested, paired) = Solve(pairs, solver, effort, stop);
-        // Where pieces are left uncut, cost is not all: then the square one is looked for to its end.
-        var (square, plain) = Solve([], solver, nested.Uncut.IsEmpty ? effort with { Below = paired.Cost + 1 } : effort, stop);
-        var isBetter = nested.Uncut.Length <= square.Uncut.Length && (paired.Cost < plain.Cost || paired.Cost == plain.Cost && nested.BoughtLength < square.BoughtLength - Tolerance.Joint);
-        var isProven = nested.IsProven && (square.IsProven || plain.IsRuledOut);
-        var best = isBetter || plain.IsRuledOut ? nested : square;
-        var bound = plain.IsRuledOut ? nested.Bound : Math.Min(square.Bound, nested.Bound);
-        return best with
+        var kinds = (isSheet ? [] : Differences).Select(d => NestedPair.Of(woods, shop.Saw.Kerf, mark, d)).Where(p => !p.IsEmpty).DistinctBy(p => string.Join(' ', p.Select(x => x.Id))).Append([]);
+        (SectionPlan Section, CuttingPlan Plan)? best = null;
+        var (bound, lengthBound, isProven) = (double.PositiveInfinity, double.PositiveInfinity, true);
+        foreach (var pairs in kinds)
         {
-            Bound = bound, LengthBound = plain.IsRuledOut ? nested.LengthBound : Math.Min(square.LengthBound, nested.LengthBound), IsProven = isProven, Gap = isProven ? 0 : bound > 0 ? Math.Max(0, best.Cost / bound - 1) : Math.Max(square.Gap, nested.Gap),
-        };
+            // Where pieces are left uncut, cost is not all: then the next is looked for to its end.
+            var found = Solve(pairs, solver, best is { Section.Uncut.IsEmpty: true } least ? effort with { Below = least.Plan.Cost + (pairs.IsEmpty ? 1 : 0) } : effort, stop);
+            isProven &= found.Plan.IsProven || found.Plan.IsRuledOut;
+            if (found.Plan.IsRuledOut) continue;
+            (bound, lengthBound) = (Math.Min(bound, found.Section.Bound), Math.Min(lengthBound, found.Section.LengthBound));
+            if (best is not { } before || IsBetter(found, before, pairs.IsEmpty)) best = found;
+        }
+        var section = best!.Value.Section;
+        return section with { Bound = bound, LengthBound = lengthBound, IsProven = isProven, Gap = isProven ? 0 : bound > 0 ? Math.Max(0, section.Cost / bound - 1) : section.Gap };
+    }
+
+    private static bool IsBetter((SectionPlan Section, CuttingPlan Plan) one, (SectionPlan Section, CuttingPlan Plan) other, bool isSquare)
+    {
+        if (one.Section.Uncut.Length != other.Section.Uncut.Length) return one.Section.Uncut.Length < other.Section.Uncut.Length;
+        return one.Plan.Cost < other.Plan.Cost || isSquare && one.Plan.Cost == other.Plan.Cost && one.Section.BoughtLength <= other.Section.BoughtLength + Tolerance.Joint;
     }
 
     private (SectionPlan Section, CuttingPlan Plan) Solve(ImmutableArray<NestedPair> pairs, ICuttingSolver solver, CuttingEffort effort, CancellationToken stop)
