@@ -3,7 +3,7 @@ using Rodwright.Geometry;
 
 namespace Rodwright.Joinery.Timber;
 
-/// <summary>Two pieces with slanted ends that lie head to tail on a board: one slanting cut parts them, where two square ones would waste what lies between. Grain along both.</summary>
+/// <summary>Two pieces with slanted ends that lie head to tail on a board: one slanting cut parts them, where two square ones would waste what lies between. Grain along both. One of them may be narrower: it takes the room it would as wide as the other, and is ripped to width once they are parted.</summary>
 /// <param name="First">The piece that comes first.</param>
 /// <param name="FirstShape">As it lies.</param>
 /// <param name="Second">The piece behind it.</param>

@@ -45,7 +45,7 @@ internal static class BoardSheets
         var shop = plan.List.Shop;
         var sections = string.Join("; ", plan.Sections.Select(s => $"{s.Material} {rod.Units.Print(s.Thickness)}: {Costing.Money(shop, s.Cost)}, {s.Claim}"));
         var text = $"From {shop.Name}. Trim each end by {rod.Units.Print(shop.Saw.EndTrim)}, rip the whole length where strips are shown, then cut off from the left in the order of the figures; the kerf is {rod.Units.Print(shop.Saw.Kerf)}. "
-            + (plan.Boards.Any(b => b.Strips.Any(s => s.Cuts.Any(c => !c.Nested.IsEmpty))) ? "Pieces drawn with slanted ends lie head to tail: cut the two off together, then part them along the slant. " : "")
+            + (plan.Boards.Any(b => b.Strips.Any(s => s.Cuts.Any(c => !c.Nested.IsEmpty))) ? "Pieces drawn with slanted ends lie head to tail: cut the two off together, part them along the slant, then rip to width what is narrower than its strip. " : "")
             + $"Hatched: left over.\n{sections}.";
         foreach (var height in (double[])[start.Lettering.Words, 2.2, 1.8])
         {
