@@ -40,6 +40,7 @@ public static class Joiner
             findings.Add(new("RW4107", Severity.Note, "landing edges", "no landing has an open edge with a balustrade on it, so no nosing and no apron lining is made",
                 "a half landing round a well, or a balustrade on the upper floor (balustrade.upperLanding.length)"));
         }
+        CarriageMaker.Advise(plan, findings);
         if (plan.Job.Carriage is not null) rails.AddRange(CarriageMaker.Add(plan, parts));
         if (plan.Job.SmallParts is not null) rails.AddRange(SmallPartMaker.Add(plan, strings, parts));
         var kit = new Kit(plan, [.. parts], [.. JointList.Of(plan, parts, reaches), .. rails], strings, [.. findings]);

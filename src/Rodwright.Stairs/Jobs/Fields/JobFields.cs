@@ -61,7 +61,7 @@ public static class JobFields
         new MaybeGroupField<Job, SmallParts>("smallParts", "wedges, glue blocks and pegs", "left out, they are not made as pieces; {} makes the usual ones", j => j.SmallParts, (j, v) => j with { SmallParts = v },
             j => j.Units.IsInches ? InchBalustrade.SmallParts : new(), SmallPartsFields.All),
         new MaybeGroupField<Job, Carriage>("carriage", "carriages", "left out, none are made; {} makes them where the width asks for them", j => j.Carriage, (j, v) => j with { Carriage = v },
-            j => j.Units.IsInches ? InchBalustrade.Carriage : new(), CarriageFields.All),
+            j => Carriage.Usual(j.Units), CarriageFields.All),
         new NumberField<Job>("modelScale", "scale of a teaching model", new(0.1, 1, ""), "1 for a stair; limits of the regulation are multiplied by it, timber is not", j => j.ModelScale, (j, v) => j with { ModelScale = v }),
         new GroupField<Job, Practice>("practice", "the shop's sizes and habits", "every one has a default of common practice", j => j.Practice, (j, v) => j with { Practice = v }, PracticeFields.All),
         new MaybeGroupField<Job, Wishes>("wishes", "wishes", "what a stair is chosen by; a stair that is set out takes no notice of them", j => j.Wishes, (j, v) => j with { Wishes = v }, j => Wishes.UsualIn(j.Units), WishesFields.All),
