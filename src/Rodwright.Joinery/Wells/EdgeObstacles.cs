@@ -11,7 +11,7 @@ internal static class EdgeObstacles
     {
         foreach (var part in parts)
         {
-            if (Plan(part, heights) is not { Count: >= 3 } plan) continue;
+            if (Plan(part, heights, edge.Along, across.Far - across.Near) is not { Count: >= 3 } plan) continue;
             plan = ConvexClip.LeftOf(plan, edge.OffsetLeft(across.Near + Tolerance.Joint));
             if (plan.Count >= 3) plan = ConvexClip.LeftOf(plan, new(edge.OffsetLeft(across.Far - Tolerance.Joint).Through, -edge.Along));
             if (plan.Count < 3) continue;
@@ -21,7 +21,7 @@ internal static class EdgeObstacles
     }
 
     /// <summary>What a part covers in plan between two heights; null where it does not reach them.</summary>
-    private static List<Point2>? Plan(Part part, (double Low, double High) heights)
+    private static List<Point2>? Plan(Part part, (double Low, double High) heights, Vector2 along, double wide)
     {
         var face = part.FaceSide;
         var (frame, thick) = (face.Frame, face.Thickness);
@@ -34,7 +34,11 @@ internal static class EdgeObstacles
         var ring = ConvexClip.LeftOf(face.Outline.Flattened(), new(new(0, heights.Low - frame.Origin.Z + Tolerance.Joint), new(1, 0)));
         if (ring.Count >= 3) ring = ConvexClip.LeftOf(ring, new(new(0, heights.High - frame.Origin.Z - Tolerance.Joint), new(-1, 0)));
         if (ring.Count < 3) return null;
-        var (from, to) = (ring.Min(p => p.X), ring.Max(p => p.X));
+        // Beside an edge that is not square to the piece, as far along the piece as the lining is wide on the slant: a sloping string is higher there.
+        var (way, off) = (Math.Abs(frame.U.X * along.X + frame.U.Y * along.Y), Math.Abs(frame.U.X * along.Y - frame.U.Y * along.X));
+        var slant = Math.Min(way, off) * (wide + thick);
+        var box = face.Outline.Bounds;
+        var (from, to) = (Math.Max(box.MinX, ring.Min(p => p.X) - slant), Math.Min(box.MaxX, ring.Max(p => p.X) + slant));
         return Anticlockwise([.. new[] { (from, 0.0), (to, 0.0), (to, -thick), (from, -thick) }.Select(p => frame.ToWorld(new(p.Item1, 0), p.Item2).Plan)]);
     }
 

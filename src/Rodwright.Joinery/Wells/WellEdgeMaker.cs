@@ -36,7 +36,7 @@ internal static class WellEdgeMaker
                 gap > 0 ? "measure the well as it will be trimmed, its edge where the stair arrives (survey.well.corners for a landing let into it)" : "measure the well again, or move the stair (survey.place.from)"));
         }
         double back = edge.Packing, face = edge.Packing + edge.Apron, front = face + practice.Nosing, heel = front - practice.NosingPiece;
-        var runs = WellEdges.Of(plan).SelectMany(e => Runs(e, parts, (front, heel), [((heel, front), (under, floor)), ((0, face), (under - deep, under))])).ToList();
+        var runs = Meeting([.. WellEdges.Of(plan).SelectMany(e => Runs(e, parts, (front, heel), [((heel, front), (under, floor)), ((0, face), (under - deep, under))]))]);
         var number = parts.Count(p => p.Kind == PartKind.Apron);
         var ids = runs.Select((_, i) => Number.Print(number + i + 1, 0)).ToList();
         for (var i = 0; i < runs.Count; i++)
@@ -61,11 +61,37 @@ internal static class WellEdgeMaker
     {
         var near = parts.Where(p => p.Kind is not (PartKind.NewelCap or PartKind.Wedges)).ToList();
         var taken = zones.SelectMany(z => EdgeObstacles.Of(edge.Line, near, z.Across, z.Heights)).ToList();
-        foreach (var (from, to) in WellEdges.Free(edge.From, edge.To, taken.Select(t => (t.From, t.To)), Least))
+        var reach = WellRun.Reach(edge, across);
+        foreach (var (from, to) in WellEdges.Free(reach.From, reach.To, taken.Select(t => (t.From, t.To)), Least))
         {
-            yield return new(edge, from, to, across, [.. taken.Where(t => t.Part.Kind.IsPost() && (Tolerance.IsSame(t.To, from) || Tolerance.IsSame(t.From, to)) && IsAcross(t.Part, edge)).Select(t => t.Part.Id).Distinct()]);
+            var (first, last) = (Tolerance.IsSame(from, reach.From), Tolerance.IsSame(to, reach.To));
+            yield return new(edge, first ? edge.From : from, last ? edge.To : to, across, [.. taken.Where(t => t.Part.Kind.IsPost() && ((!first && Tolerance.IsSame(t.To, from)) || (!last && Tolerance.IsSame(t.From, to))) && IsAcross(t.Part, edge)).Select(t => t.Part.Id).Distinct()])
+            {
+                Begins = first && edge.Before is not null, Ends = last && edge.After is not null, BeginsAtWall = first && edge.WallBefore is not null, EndsAtWall = last && edge.WallAfter is not null,
+            };
         }
     }
+
+    /// <summary>The runs as they meet: one to whose corner nothing comes ends there, clear of the others; and what then is too short is left out, which may leave another corner without its partner.</summary>
+    private static List<WellRun> Meeting(List<WellRun> runs)
+    {
+        while (true)
+        {
+            List<WellRun> met = [.. runs.Select(r => r with { Begins = r.Begins && runs.Exists(o => o.Ends && Same(o.Edge.Line, r.Edge.Before!.Value)), Ends = r.Ends && runs.Exists(o => o.Begins && Same(o.Edge.Line, r.Edge.After!.Value)) })];
+            List<WellRun> left = [.. met.Where(r => r.Nosing() is var e && Math.Min(e.FrontTo - e.FrontFrom, e.BackTo - e.BackFrom) >= Least)];
+            if (left.Count < runs.Count)
+            {
+                runs = left;
+                continue;
+            }
+            var cut = Enumerable.Range(0, left.Count).FirstOrDefault(i => left.Take(i).Any(o => !AreJoined(o, left[i]) && !ReferenceEquals(left[i].ClearOf(o), left[i])), -1);
+            if (cut < 0) return left;
+            left[cut] = left.Take(cut).Where(o => !AreJoined(o, left[cut])).Aggregate(left[cut], (r, o) => r.ClearOf(o));
+            runs = left;
+        }
+    }
+
+    private static bool AreJoined(WellRun a, WellRun b) => (a.Ends && b.Begins && Same(a.Edge.After!.Value, b.Edge.Line)) || (b.Ends && a.Begins && Same(b.Edge.After!.Value, a.Edge.Line));
 
     /// <summary>A post whose faces are square to the edge, so that an end butts against one.</summary>
     private static bool IsAcross(Part post, WellEdge edge) => post.Faces.Any(f => Math.Abs(f.Frame.W.X * edge.Line.Along.X + f.Frame.W.Y * edge.Line.Along.Y) > 1 - 1e-9);

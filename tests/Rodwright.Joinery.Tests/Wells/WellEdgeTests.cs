@@ -1,9 +1,11 @@
+using CsCheck;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Proof;
 using Rodwright.Joinery.Solids;
 using Rodwright.Joinery.Tests.Solids;
+using Rodwright.Properties;
 using Rodwright.Stairs.Jobs;
 using Rodwright.Stairs.Surveys;
 using Rodwright.Testing;
@@ -87,6 +89,27 @@ public class WellEdgeTests
             Assert.True(solid.IsWatertight, part.Id);
             Assert.Equal(1, solid.Volume / PartVolume.Of(part), 1e-4);
         }
+    }
+
+    /// <summary>Whatever room: its corners close, and nothing of it runs into the stair.</summary>
+    [Fact]
+    public void They_close_in_made_up_rooms_and_clear_the_stair()
+    {
+        var (made, corners) = (0, 0);
+        Rooms.Jobs.Holds(job =>
+        {
+            if (Stair.SetOut(job with { LandingEdge = new(), Balustrade = null }).Value is not { } stair) return;
+            var linings = stair.Kit.Parts.Where(p => p.Kind is PartKind.Apron or PartKind.LandingNosing).Select(p => p.Id).ToHashSet();
+            Interlocked.Add(ref made, linings.Count);
+            var proof = Prover.Prove(stair.Kit);
+            foreach (var joint in proof.Joints.Where(j => linings.Contains(j.Male)))
+            {
+                if (joint.Kind is "mitred" or "butted") Interlocked.Increment(ref corners);
+                Assert.True(joint.Holds, $"{joint.Id}: {joint.Gap} ({joint.Kind})");
+            }
+            Assert.DoesNotContain(proof.Clashes, c => linings.Contains(c.First) || linings.Contains(c.Second));
+        }, iter: 120);
+        Assert.True(made > 100 && corners > 20, $"{made} pieces, {corners} corners");
     }
 
     /// <summary>The other hand's pieces are these mirrored: the same sizes under the same marks.</summary>
