@@ -48,18 +48,21 @@ internal static class RailSheets
         var (part, units) = (group.First, rod.Units);
         var count = group.Parts.Length == 1 ? "" : $"{Number.Print(group.Parts.Length, 0)} of ";
         return new(group.Marks,
-            $"{PartsList.NameOf(group)}, {count}{units.Print(part.Blank.Length)} by {units.Print(part.Blank.Width)} by {units.Print(part.Blank.Thickness)}; {PieceEnds.Words(part, false)}, {PieceEnds.Words(part, true)}{UpperEnd(part)}{Mitres(part)}{more}",
+            $"{PartsList.NameOf(group)}, {count}{units.Print(part.Blank.Length)} by {units.Print(part.Blank.Width)} by {units.Print(part.Blank.Thickness)}; {Mitres(part) ?? $"{PieceEnds.Words(part, false)}, {PieceEnds.Words(part, true)}{UpperEnd(part)}"}{more}",
             [.. group.Parts.Select(p => p.Id)], view.Need(lettering), place => view.Draw(place, lettering));
     }
 
-    /// <summary>Ends cut on the slant through the thickness: of a lining whose top edge tells.</summary>
-    private static string Mitres(Part part)
+    /// <summary>Both ends of a lining cut on the slant through its thickness, as its top edge tells; null for other pieces.</summary>
+    private static string? Mitres(Part part)
     {
-        if (part is not { Kind: PartKind.Apron, Faces.Length: 2 }) return "";
+        if (part is not { Kind: PartKind.Apron, Faces.Length: 2 }) return null;
         var (top, thick) = (part.Faces[1].Outline.Vertices.Select(v => v.At).ToList(), part.FaceSide.Thickness);
         var (face, back) = (top.Where(p => p.Y < thick / 2).Select(p => p.X).ToList(), top.Where(p => p.Y >= thick / 2).Select(p => p.X).ToList());
-        var ends = new[] { ("left", Angle.OfPitch(Math.Abs(face.Min() - back.Min()), thick)), ("right", Angle.OfPitch(Math.Abs(face.Max() - back.Max()), thick)) };
-        return string.Concat(ends.Where(e => e.Item2.Degrees > 0.01).Select(e => $"; {e.Item1} end {Number.Print(e.Item2.Degrees, 2)}° off square through its thickness"));
+        return $"{End("left", face.Min() - back.Min())}, {End("right", back.Max() - face.Max())}";
+
+        // Positive where the back is the longer.
+        string End(string side, double longer) => Math.Abs(longer) < Tolerance.Print ? $"{side} end square"
+            : $"{side} end {Number.Print(Angle.OfPitch(Math.Abs(longer), thick).Degrees, 2)}° off square through its thickness, the {(longer > 0 ? "back" : "face")} longer";
     }
 
     private static string UpperEnd(Part part) => part.Kind is PartKind.Baluster or PartKind.Fillet || Math.Abs(part.Blank.Grain.Y) < Tolerance.Joint ? "" : $", upper end on the {(part.Blank.Grain.Y > 0 ? "right" : "left")}";
