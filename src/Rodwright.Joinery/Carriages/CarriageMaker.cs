@@ -57,8 +57,9 @@ internal static class CarriageMaker
     private static void One(StairPlan plan, FlightPlan flight, List<int> risers, double across, int number, ShapeMarks marks, List<Part> parts, List<Joint> joints)
     {
         var (practice, carriage, slope) = (plan.Job.Practice, plan.Job.Carriage!, plan.Rise / plan.Going);
-        var (first, last, start) = (risers[0], risers[^1], plan.Riser(risers[0]));
-        var upright = new Upright(new(start.Inner.Towards(start.Outer, across), flight.Along), false);
+        // A riser at an end of the flight may end on a newel: one between them tells the strings' faces.
+        var (first, last, between) = (risers[0], risers[^1], plan.Riser(risers[risers.Count / 2]));
+        var upright = new Upright(new(between.Inner.Towards(between.Outer, across), flight.Along), false);
         var (deep, thick) = (carriage.Section.Width / plan.Pitch.Cosine, carriage.Section.Thickness);
         var isOnFloor = first == 1 || plan.Steps[first - 2] == StepKind.Landing;
         var level = (first - 1) * plan.Rise;

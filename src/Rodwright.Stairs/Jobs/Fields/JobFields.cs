@@ -56,7 +56,7 @@ public static class JobFields
         new GroupField<Job, BottomStep>("bottomStep", "bottom step", "how it ends at an open side", j => j.BottomStep, (j, v) => j with { BottomStep = v }, BottomStepFields.All),
         new MaybeGroupField<Job, Balustrade>("balustrade", "balustrade", "left out, none is made; {} makes one of the usual sizes", j => j.Balustrade, (j, v) => j with { Balustrade = v },
             j => j.Units.IsInches ? InchBalustrade.Usual : new(), BalustradeFields.All),
-        new MaybeGroupField<Job, LandingEdge>("landingEdge", "open edges of landings", "left out, none are made; {} makes nosing and apron lining under the base rails of landings", j => j.LandingEdge, (j, v) => j with { LandingEdge = v },
+        new MaybeGroupField<Job, LandingEdge>("landingEdge", "open edges of landings", "left out, none are made; {} makes nosing and apron lining under the base rails of landings and round the surveyed well", j => j.LandingEdge, (j, v) => j with { LandingEdge = v },
             j => j.Units.IsInches ? InchBalustrade.LandingEdge : new(), LandingEdgeFields.All),
         new MaybeGroupField<Job, SmallParts>("smallParts", "wedges, glue blocks and pegs", "left out, they are not made as pieces; {} makes the usual ones", j => j.SmallParts, (j, v) => j with { SmallParts = v },
             j => j.Units.IsInches ? InchBalustrade.SmallParts : new(), SmallPartsFields.All),
