@@ -67,7 +67,9 @@ internal static class SmallPieceSheets
         var words = new List<string> { "Every shape once, true to scale." };
         if (kinds.Contains(PartKind.Wedge))
         {
-            words.Add($"Wedges: face above, edge below; thin end on the left, the edge against tread or riser at the bottom. Turned over, a wedge serves the other string. Width: depth of the housing less {rod.Units.Print(rod.Stair.Job.SmallParts?.WedgeClear ?? 0)}. "
+            var (clear, full) = (rod.Stair.Job.SmallParts?.WedgeClear ?? 0, rod.Stair.Job.Practice.Housing);
+            var slanting = clear > 0 && rod.Stair.Kit.Parts.Any(p => p.Kind == PartKind.Wedge && Tolerance.IsSame(p.Blank.Thickness, full)) ? ", or all of it where a slanting riser touches at the string's face; pared to the slant there" : "";
+            words.Add($"Wedges: face above, edge below; thin end on the left, the edge against tread or riser at the bottom. Turned over, a wedge serves the other string. Width: depth of the housing less {rod.Units.Print(clear)}{slanting}. "
                 + "Treads are wedged first and their wedges trimmed at the riser's back, to the length drawn; then the risers. Cut some spare.");
         }
         if (kinds.Contains(PartKind.GlueBlock)) words.Add("Glue blocks: end on the left as it stands, riser on its left and tread above it; side on the right. Rubbed in with glue, no nails.");
