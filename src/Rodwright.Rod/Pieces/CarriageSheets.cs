@@ -75,9 +75,10 @@ internal static class CarriageSheets
         var (frame, box) = (carriage.FaceSide.Frame, carriage.FaceSide.Outline.Bounds);
         var along = new Vector2(frame.U.X, frame.U.Y);
         // Parallel flights have inner strings each: the one the riser over the carriage's middle ends at.
-        var end = stair.Plan.RiserLines.Where(r => Math.Abs(r.Up.Dot(along)) > 1 - 1e-9).MinBy(r => Math.Abs(frame.ToLocal(new(r.Inner.X, r.Inner.Y, 0)).Face.X - box.Centre.X))!.Inner;
+        var (middle, climbs) = (frame.ToWorld(box.Centre, -carriage.FaceSide.Thickness / 2).Plan, carriage.Blank.Grain.Y > 0 ? along : -along);
+        var end = stair.Plan.RiserLines.Where(r => r.Up.Dot(climbs) > 1 - 1e-9).MinBy(r => r.Inner.Towards(r.Outer, 0.5).DistanceTo(middle))!.Inner;
         var beside = stair.Kit.Strings.Where(s => s.Site.Inner && Math.Abs(s.Site.Face.Along.Dot(along)) > 1 - 1e-9).MinBy(s => Off(s, end))!;
-        return (beside, Off(beside, frame.ToWorld(box.Centre, -carriage.FaceSide.Thickness / 2).Plan));
+        return (beside, Off(beside, middle));
 
         static double Off(StringBoard board, Point2 at) => Math.Abs((at - board.Site.Face.Through).Dot(board.Site.Face.Along.Left));
     }

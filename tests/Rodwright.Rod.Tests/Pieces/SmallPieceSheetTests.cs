@@ -17,9 +17,15 @@ namespace Rodwright.Rod.Tests.Pieces;
 /// <summary>Sheets of wedges, glue blocks, pegs, brackets and carriages.</summary>
 public sealed partial class SmallPieceSheetTests
 {
-    private static Job Full(string sample) => Samples.Job(sample) is var job && job.Units.IsInches
-        ? JobFile.Read(Samples.Text(sample).Replace("\"going\":", "\"smallParts\": {}, \"carriage\": { \"over\": 16 }, \"balustrade\": {}, \"going\":", StringComparison.Ordinal)).Value!
-        : job with { SmallParts = new(), Carriage = new() { Over = 400 }, Balustrade = job.Balustrade ?? new() { WallRail = new() { Wanted = WallRailWanted.Always } } };
+    /// <summary>A sample with everything; what its own unit makes usual where its file says nothing of it.</summary>
+    private static Job Full(string sample)
+    {
+        var (job, text) = (Samples.Job(sample), Samples.Text(sample));
+        if (!job.Units.IsInches) return job with { SmallParts = new(), Carriage = new() { Over = 400 }, Balustrade = job.Balustrade ?? new() { WallRail = new() { Wanted = WallRailWanted.Always } } };
+        foreach (var group in (string[])["smallParts", "carriage", "balustrade"])
+            if (!text.Contains($"\"{group}\"", StringComparison.Ordinal)) text = text.Replace("\"going\":", $"\"{group}\": {{}}, \"going\":", StringComparison.Ordinal);
+        return JobFile.Read(text).Value!;
+    }
 
     private static RodJob Rod(Job job, string paper = "A3") => PaperStock.TryParse(paper, out var stock, out _) && Stair.SetOut(job).Value is { } stair
         ? new(stair, stair.Prove(), new(stock, null, "1 March")) : throw new ArgumentException(paper);
@@ -135,6 +141,23 @@ public sealed partial class SmallPieceSheetTests
         Assert.Equal(pitch, CarriageEnd.Of(carriage, head: true).OffSquare.Degrees, 1e-9);
         Assert.False(CarriageEnd.Of(carriage, head: true).IsLevel);
         Assert.Contains($"head cut plumb, {Number.Print(pitch, 2)}° off square", Words(CarriageSheets.Make(rod)), StringComparison.Ordinal);
+    }
+
+    /// <summary>Flights that run beside one another have strings of their own: no carriage is further from its own than the flight is wide.</summary>
+    [Theory, InlineData("open-well"), InlineData("dog-leg"), InlineData("double-kite")]
+    public void A_carriage_is_told_from_the_string_of_its_own_flight(string sample)
+    {
+        var stair = Stair.SetOut(Full(sample)).Value!;
+        var carriages = stair.Kit.Parts.Where(p => p.Kind == PartKind.Carriage).ToList();
+        Assert.NotEmpty(carriages);
+        foreach (var carriage in carriages)
+        {
+            var (beside, across) = CarriageSheets.Inner(stair, carriage);
+            Assert.True(beside.Site.Inner);
+            Assert.InRange(across, 0, stair.Plan.ClearWidth);
+        }
+        // One string for each flight that has carriages.
+        Assert.Equal(carriages.Select(c => c.FaceSide.Frame.U is var u ? (Math.Round(u.X, 6), Math.Round(u.Y, 6)) : default).Distinct().Count(), carriages.Select(c => CarriageSheets.Inner(stair, c).String.Part.Id).Distinct().Count());
     }
 
     /// <summary>Brackets stand a going apart: along the board a going over the cosine of the pitch.</summary>
