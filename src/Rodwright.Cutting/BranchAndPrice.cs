@@ -14,8 +14,9 @@ public sealed class BranchAndPrice : ICuttingSolver
     {
         ArgumentNullException.ThrowIfNull(problem);
         var model = ModelMaker.Of(problem);
-        var toil = new Toil((effort ?? CuttingEffort.Usual).Steps, stop);
-        var tree = new Tree(model, toil, (cost, bound) => progress?.Report(new(cost, bound)));
+        effort ??= CuttingEffort.Usual;
+        var toil = new Toil(effort.Steps, stop);
+        var tree = new Tree(model, toil, effort.Below ?? long.MaxValue, (cost, bound) => progress?.Report(new(cost, bound)));
         var (plan, bound) = tree.Search();
         var (boards, uncut) = Assembly.Of(problem, model, plan);
         var cost = boards.Sum(b => b.Stock.Cost);
@@ -23,6 +24,6 @@ public sealed class BranchAndPrice : ICuttingSolver
         // Every way of ripping must have been looked at, or the bound is only one over those that were.
         if (!model.IsWhole) bound = 0;
         var isProven = bound >= plan.Cost;
-        return new(boards, uncut, cost, isProven ? cost : Math.Clamp(bound - shortage, 0, cost), isProven, new(toil.Done, tree.Patterns, tree.Nodes));
+        return new(boards, uncut, cost, isProven ? cost : Math.Clamp(bound - shortage, 0, cost), isProven, new(toil.Done, tree.Patterns, tree.Nodes)) { IsRuledOut = bound >= effort.Below };
     }
 }

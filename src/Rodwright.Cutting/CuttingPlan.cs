@@ -11,6 +11,9 @@ namespace Rodwright.Cutting;
 /// <param name="Work">What it took.</param>
 public sealed record CuttingPlan(ImmutableArray<CutBoard> Boards, ImmutableArray<CutPiece> Uncut, long Cost, long Bound, bool IsProven, CuttingWork Work)
 {
+    /// <summary>Whether there is proven to be no plan such as <see cref="CuttingEffort.Below"/> asks for; false where nothing was asked.</summary>
+    public bool IsRuledOut { get; init; }
+
     /// <summary>How much dearer it may be than the best there is, as a share of the bound; 0 when proven, infinite when the bound says nothing.</summary>
     public double Gap => IsProven ? 0 : Bound > 0 ? (double)(Cost - Bound) / Bound : double.PositiveInfinity;
 }

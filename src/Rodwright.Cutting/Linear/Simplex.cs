@@ -12,15 +12,22 @@ internal sealed class Simplex
     private readonly int rows;
     private readonly double[] right;
     private readonly double penalty;
-    private readonly List<int[]> at = [];
-    private readonly List<double[]> values = [];
-    private readonly List<double> costs = [];
-    private readonly List<bool> isBasic = [];
+    // The columns' entries, one column after the other: those of column j from begins[j] on.
+    private int[] at = new int[256];
+    private double[] values = new double[256];
+    private int[] begins = new int[65];
+    private double[] costs = new double[64];
+    private bool[] isBasic = new bool[64];
     private readonly int[] basis;
     private readonly double[] level;
     private readonly double[] dual;
     private readonly double[] inverse;
+    private readonly int[] slack;
+    private readonly int[] bought;
     private int pivots;
+
+    // The level below 0 that the last inverse gave; 0 for none but by rounding.
+    private double least;
 
     /// <summary>A program of rows without columns.</summary>
     /// <param name="right">Right sides.</param>
@@ -30,15 +37,16 @@ internal sealed class Simplex
     {
         (rows, this.right, this.penalty) = (right.Length, right, penalty);
         (basis, level, dual) = (new int[rows], [.. right.Select(Math.Abs)], new double[rows]);
-        inverse = new double[rows * rows];
+        (inverse, slack, bought) = (new double[rows * rows], new int[rows], new int[rows]);
         for (var i = 0; i < rows; i++)
         {
-            // Slack or surplus, basic where it can be.
-            var slack = Add(0, [i], [isLeast[i] ? -1 : 1]);
+            // Slack or surplus, basic where it can be; else the row is bought.
+            slack[i] = Add(0, [i], [isLeast[i] ? -1 : 1]);
             var isReady = isLeast[i] ? right[i] <= 0 : right[i] >= 0;
-            basis[i] = isReady ? slack : Add(penalty, [i], [right[i] >= 0 ? 1 : -1]);
+            bought[i] = isReady ? -1 : Add(penalty, [i], [right[i] >= 0 ? 1 : -1]);
+            basis[i] = isReady ? slack[i] : bought[i];
             isBasic[basis[i]] = true;
-            inverse[i * rows + i] = 1 / values[basis[i]][0];
+            inverse[i * rows + i] = 1 / values[begins[basis[i]]];
         }
     }
 
@@ -47,6 +55,9 @@ internal sealed class Simplex
 
     /// <summary>Cost at the present levels.</summary>
     public double Value { get; private set; }
+
+    /// <summary>How many columns there are, slacks and what rows are bought with included.</summary>
+    public int Columns { get; private set; }
 
     /// <summary>Price of each row.</summary>
     public double[] Duals => dual;
@@ -58,22 +69,88 @@ internal sealed class Simplex
     public double Reduced(int column)
     {
         var cost = costs[column];
-        for (var k = 0; k < at[column].Length; k++) cost -= dual[at[column][k]] * values[column][k];
+        for (var k = begins[column]; k < begins[column + 1]; k++) cost -= dual[at[k]] * values[k];
         return cost;
     }
 
     /// <summary>Adds a column; its number.</summary>
-    public int Add(double cost, int[] rowsOf, double[] valuesOf)
+    /// <param name="cost">Of one.</param>
+    /// <param name="rowsOf">Rows it stands in.</param>
+    /// <param name="valuesOf">With what.</param>
+    /// <param name="ones">Rows it stands in with 1, besides.</param>
+    public int Add(double cost, int[] rowsOf, double[] valuesOf, ReadOnlySpan<int> ones = default)
     {
-        at.Add(rowsOf);
-        values.Add(valuesOf);
-        costs.Add(cost);
-        isBasic.Add(false);
-        return costs.Count - 1;
+        var (first, end) = (begins[Columns], begins[Columns] + rowsOf.Length + ones.Length);
+        if (end > at.Length)
+        {
+            Array.Resize(ref at, 2 * end);
+            Array.Resize(ref values, 2 * end);
+        }
+        if (Columns == costs.Length)
+        {
+            Array.Resize(ref costs, 2 * Columns);
+            Array.Resize(ref isBasic, 2 * Columns);
+            Array.Resize(ref begins, 2 * Columns + 1);
+        }
+        rowsOf.CopyTo(at, first);
+        valuesOf.CopyTo(values, first);
+        ones.CopyTo(at.AsSpan(first + rowsOf.Length));
+        values.AsSpan(first + rowsOf.Length, ones.Length).Fill(1);
+        (costs[Columns], isBasic[Columns], begins[Columns + 1]) = (cost, false, end);
+        return Columns++;
     }
 
     /// <summary>Level of every column that is above 0.</summary>
     public IEnumerable<(int Column, double Level)> Levels() => Enumerable.Range(0, rows).Where(i => level[i] > Tiny).Select(i => (basis[i], level[i]));
+
+    /// <summary>What is basic in each row: a column that was added, or -1 - 2r for the slack of row r and -2 - 2r for what it is bought with.</summary>
+    public int[] Basis()
+    {
+        var found = new int[rows];
+        for (var i = 0; i < rows; i++)
+        {
+            var r = at[begins[basis[i]]];
+            found[i] = basis[i] == slack[r] ? -1 - 2 * r : basis[i] == bought[r] ? -2 - 2 * r : basis[i];
+        }
+        return found;
+    }
+
+    /// <summary>
+    /// Begins where a program ended that had the same rows but the last: its basis, in the words of <see cref="Basis"/>, and in the last row its slack, or what it is bought with. As that
+    /// was at a corner, so is this. Nothing is changed where rounding has it otherwise.
+    /// </summary>
+    public void Begin(int[] from)
+    {
+        if (from.Length != rows - 1) return;
+        var (before, levels) = ((int[])basis.Clone(), (double[])level.Clone());
+        var last = rows - 1;
+        for (var i = 0; i < last; i++)
+        {
+            basis[i] = from[i] >= 0 ? from[i] : (-1 - from[i]) % 2 == 0 ? slack[(-1 - from[i]) / 2] : bought[(-2 - from[i]) / 2];
+            if (basis[i] >= 0) continue;
+            before.CopyTo(basis, 0);
+            return;
+        }
+        basis[last] = slack[last];
+        var there = (double[])inverse.Clone();
+        var isGood = Invert();
+        if (isGood && least < 0)
+        {
+            // The row is not met: bought, from the other side.
+            var other = bought[last] >= 0 && values[begins[bought[last]]] * values[begins[slack[last]]] < 0 ? bought[last] : bought[last] = Add(penalty, [last], [-values[begins[slack[last]]]]);
+            basis[last] = other;
+            isGood = Invert();
+        }
+        if (!isGood || least < 0)
+        {
+            before.CopyTo(basis, 0);
+            levels.CopyTo(level, 0);
+            there.CopyTo(inverse, 0);
+            return;
+        }
+        foreach (var b in before) isBasic[b] = false;
+        foreach (var b in basis) isBasic[b] = true;
+    }
 
     /// <summary>Goes on to the least cost over the columns there are.</summary>
     public void Solve()
@@ -86,11 +163,7 @@ internal sealed class Simplex
             var entering = Entering(still > 60, out var reduced);
             if (entering < 0) break;
             Array.Clear(direction);
-            var rowsOf = at[entering];
-            for (var k = 0; k < rowsOf.Length; k++)
-            {
-                AddTo(direction, inverse.AsSpan(rowsOf[k] * rows, rows), values[entering][k]);
-            }
+            for (var k = begins[entering]; k < begins[entering + 1]; k++) AddTo(direction, inverse.AsSpan(at[k] * rows, rows), values[k]);
             var leaving = Leaving(direction, still > 60);
             // Costs are never below 0, so nothing runs away; only rounding could say so.
             if (leaving < 0) break;
@@ -118,17 +191,21 @@ internal sealed class Simplex
     {
         var found = -1;
         reduced = -1e-9 * Math.Max(1, Scale);
-        for (var j = 0; j < costs.Count; j++)
+        for (int j = 0, k = 0; j < Columns; j++)
         {
             var cost = costs[j];
-            if (isBasic[j] || cost == penalty) continue;
-            var (rowsOf, valuesOf) = (at[j], values[j]);
-            for (var k = 0; k < rowsOf.Length; k++) cost -= dual[rowsOf[k]] * valuesOf[k];
+            var end = begins[j + 1];
+            if (isBasic[j] || cost == penalty)
+            {
+                k = end;
+                continue;
+            }
+            for (; k < end; k++) cost -= dual[at[k]] * values[k];
             if (cost >= reduced) continue;
             (reduced, found) = (cost, j);
             if (first) break;
         }
-        Steps += costs.Count * 8L;
+        Steps += Columns * 8L;
         return found;
     }
 
@@ -166,7 +243,7 @@ internal sealed class Simplex
         basis[leaving] = entering;
         Steps += (long)rows * rows;
         if (++pivots % 80 != 0) return;
-        Invert();
+        _ = Invert();
         Price();
     }
 
@@ -180,13 +257,14 @@ internal sealed class Simplex
     }
 
     /// <summary>The inverse worked out anew from the basis, so that rounding does not gather.</summary>
-    private void Invert()
+    /// <returns>False, and nothing changed, where the basis is as good as singular.</returns>
+    private bool Invert()
     {
         var n = rows;
         var work = new double[n * n];
         for (var j = 0; j < n; j++)
         {
-            for (var k = 0; k < at[basis[j]].Length; k++) work[at[basis[j]][k] * n + j] = values[basis[j]][k];
+            for (var k = begins[basis[j]]; k < begins[basis[j] + 1]; k++) work[at[k] * n + j] = values[k];
         }
         var made = new double[n * n];
         for (var i = 0; i < n; i++) made[i * n + i] = 1;
@@ -194,7 +272,7 @@ internal sealed class Simplex
         {
             var p = c;
             for (var i = c + 1; i < n; i++) if (Math.Abs(work[i * n + c]) > Math.Abs(work[p * n + c])) p = i;
-            if (Math.Abs(work[p * n + c]) < 1e-10) return; // as good as singular: keep the one there is
+            if (Math.Abs(work[p * n + c]) < 1e-10) return false;
             if (p != c) for (var k = 0; k < n; k++)
             {
                 (work[p * n + k], work[c * n + k]) = (work[c * n + k], work[p * n + k]);
@@ -206,16 +284,20 @@ internal sealed class Simplex
             {
                 var f = work[i * n + c];
                 if (i == c || f == 0) continue;
-                for (var k = 0; k < n; k++) { work[i * n + k] -= f * work[c * n + k]; made[i * n + k] -= f * made[c * n + k]; }
+                AddTo(work.AsSpan(i * n + c, n - c), work.AsSpan(c * n + c, n - c), -f);
+                AddTo(made.AsSpan(i * n, n), made.AsSpan(c * n, n), -f);
             }
         }
         for (var i = 0; i < n; i++) for (var j = 0; j < n; j++) inverse[j * n + i] = made[i * n + j];
+        least = 0;
         for (var i = 0; i < n; i++)
         {
             var sum = 0.0;
             for (var j = 0; j < n; j++) sum += inverse[j * n + i] * right[j];
             level[i] = Math.Max(0, sum);
+            if (sum < -1e-7) least = Math.Min(least, sum);
         }
-        Steps += (long)n * n * n;
+        Steps += (long)n * n * n / 2;
+        return true;
     }
 }

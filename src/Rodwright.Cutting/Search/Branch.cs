@@ -27,12 +27,12 @@ internal enum Counted
 /// <param name="Limit">The number.</param>
 internal sealed record Branch(Counted What, int Index, int Class, int At, bool IsLeast, int Limit)
 {
-    /// <summary>How often a column counts.</summary>
-    public int Of(Model model, Column column) => What switch
+    /// <summary>Whether a column counts, once.</summary>
+    public bool Counts(Model model, Column column) => What switch
     {
-        Counted.Stock => column.Stock(model) is >= 0 and var stock && model.Sets[Index][stock] ? 1 : 0,
-        Counted.Ripping => column.Ripping == Index ? 1 : 0,
-        Counted.Shortage => column.Shortage == Index ? 1 : 0,
-        _ => column.Lane?.Class == Class && column.Counts[Index] > 0 && column.Path(model).Contains((At, Index)) ? 1 : 0,
+        Counted.Stock => column.Stock(model) is >= 0 and var stock && model.Sets[Index][stock],
+        Counted.Ripping => column.Ripping == Index,
+        Counted.Shortage => column.Shortage == Index,
+        _ => column.Lane?.Class == Class && column.BeginsAt(model, Index, At),
     };
 }

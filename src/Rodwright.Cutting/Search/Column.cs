@@ -35,10 +35,14 @@ internal sealed class Column
 
     public static Column Pattern(Model model, Lane lane, int[] counts)
     {
-        var entries = counts.Select((c, i) => (Row: i, Value: (double)c)).Where(e => e.Value > 0).ToList();
-        if (!lane.IsWholeBoard) entries.Add((lane.FedRow, -1));
-        else if (model.LimitRow[lane.Stock] is >= 0 and var row) entries.Add((row, 1));
-        return new(lane, -1, -1, counts, lane.Cost, [.. entries.Select(e => e.Row)], [.. entries.Select(e => e.Value)]);
+        var last = lane.IsWholeBoard ? model.LimitRow[lane.Stock] : lane.FedRow;
+        var n = last >= 0 ? 1 : 0;
+        foreach (var count in counts) if (count > 0) n++;
+        var (rows, values) = (new int[n], new double[n]);
+        n = 0;
+        for (var i = 0; i < counts.Length; i++) if (counts[i] > 0) (rows[n], values[n++]) = (i, counts[i]);
+        if (last >= 0) (rows[n], values[n]) = (last, lane.IsWholeBoard ? 1 : -1);
+        return new(lane, -1, -1, counts, lane.Cost, rows, values);
     }
 
     public static Column Ripped(Model model, int which)
@@ -54,6 +58,27 @@ internal sealed class Column
         var counts = new int[model.Items];
         counts[item] = 1;
         return new(null, -1, item, counts, model.Shortage[item], [item], [1]);
+    }
+
+    /// <summary>Whether a piece of an item begins at a place of the strip.</summary>
+    public bool BeginsAt(Model model, int item, int at)
+    {
+        if (Counts[item] == 0) return false;
+        for (var i = 0; i < item && at >= 0; i++) at -= Counts[i] * model.Weight[i];
+        return at >= 0 && at % model.Weight[item] == 0 && at / model.Weight[item] < Counts[item];
+    }
+
+    /// <summary>Patterns are the same that have the same pieces on the same kind of strip.</summary>
+    public sealed class SamePattern : IEqualityComparer<Column>
+    {
+        public bool Equals(Column? x, Column? y) => x?.Lane?.Index == y?.Lane?.Index && x is not null && y is not null && x.Counts.AsSpan().SequenceEqual(y.Counts);
+
+        public int GetHashCode(Column column)
+        {
+            var hash = column.Lane!.Index;
+            foreach (var count in column.Counts) hash = unchecked(hash * 31 + count);
+            return hash;
+        }
     }
 
     /// <summary>Where each piece begins along the strip, items in the model's order: one path for one pattern.</summary>

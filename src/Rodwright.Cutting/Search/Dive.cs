@@ -13,14 +13,14 @@ internal sealed class Dive(Model model, Master master, Incumbent best, Toil toil
     /// <param name="floor">A plan of this cost cannot be bettered.</param>
     public void Try(Remainder rest, int others, long floor)
     {
-        if (toil.IsSpent || best.Cost <= floor) return;
+        if (toil.IsSpent || best.Limit <= floor) return;
         if (rest.IsDone)
         {
             best.Offer(rest);
             return;
         }
-        var relaxed = master.Solve(rest, [], best.Cost - rest.Cost);
-        if (relaxed.IsShort || rest.Cost + relaxed.Bound >= best.Cost) return;
+        var relaxed = master.Solve(rest, [], best.Limit - rest.Cost);
+        if (relaxed.IsShort || rest.Cost + relaxed.Bound >= best.Limit) return;
         Down(rest, relaxed, others, floor);
     }
 

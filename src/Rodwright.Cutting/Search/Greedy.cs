@@ -36,10 +36,10 @@ internal static class Greedy
                     {
                         var before = knapsack.Steps;
                         knapsack.Fill([.. demand.Select((d, i) => model.Class[i] <= lane.Class ? d : 0)], [.. model.Weight.Select((w, i) => Area(model, i))], _ => null);
-                        var (end, worth) = knapsack.Best(lane.Capacity);
+                        var (pattern, worth) = knapsack.Best(lane.Capacity);
                         toil.Spend(knapsack.Steps - before);
-                        if (end == 0) break;
-                        var counts = knapsack.Pattern(end, model.Items);
+                        if (pattern == 0) break;
+                        var counts = knapsack.Counts(pattern);
                         for (var i = 0; i < counts.Length; i++) demand[i] -= counts[i];
                         area += worth;
                         var column = Column.Pattern(model, lane, counts);

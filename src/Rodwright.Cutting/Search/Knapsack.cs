@@ -2,32 +2,19 @@ namespace Rodwright.Cutting.Search;
 
 /// <summary>
 /// The best pattern for every room along a strip at once, in whole numbers: items in order, each at most so often, every item worth something, and worth more or less where
-/// it begins at a certain place. Exact. Only places that pieces can end at are looked at, as long as those are few.
+/// it begins at a certain place. Exact: a beginning of a pattern is put aside only where another, no longer, is worth so much more that nothing that can follow makes up for it.
 /// </summary>
-internal sealed class Knapsack
+internal sealed class Knapsack(int[] weight, int room)
 {
-    private const long Never = long.MinValue / 4;
-    private readonly int[] weight;
-    private readonly int room;
-    private readonly long[] best;
-    private readonly long[] before;
-    private readonly long[] pass;
-    private readonly int[] queue;
-    private readonly int[]?[] taken;
+    // What is kept: where a beginning ends, by that in order, what it is worth, and its place among the nodes.
+    private Beginnings kept = new();
+    private Beginnings spare = new();
 
-    // Places that can be reached, in order; the first so many of the array.
-    private int[] places;
-    private int[] other;
-    private int count;
-    private bool isDense;
-
-    public Knapsack(int[] weight, int room)
-    {
-        (this.weight, this.room) = (weight, room);
-        (best, before, pass) = (new long[room + 1], new long[room + 1], new long[room + 1]);
-        (queue, places, other) = (new int[room + 1], new int[room + 1], new int[room + 1]);
-        taken = new int[weight.Length][];
-    }
+    // How each was made: from which, by so many of an item. The first is the empty one.
+    private int[] from = new int[64];
+    private int[] item = new int[64];
+    private int[] times = new int[64];
+    private int nodes;
 
     /// <summary>Steps taken so far.</summary>
     public long Steps { get; private set; }
@@ -45,150 +32,132 @@ internal sealed class Knapsack
     /// <summary>Empties the table.</summary>
     public void Begin()
     {
-        Array.Fill(best, Never);
-        best[0] = 0;
-        (places[0], count, isDense) = (0, 1, false);
-        Steps += room / 8;
+        nodes = 0;
+        kept.Clear();
+        kept.Append(0, 0, Node(0, -1, 0));
     }
 
-    /// <summary>Adds the items of a range to what is in the table; what follows them can be added later.</summary>
-    public void Add(int from, int to, int[] most, long[] worth, Func<int, Dictionary<int, long>?> special)
+    /// <summary>Adds the items of a range to what is in the table; what follows them can be added later, were nothing in the range to have a special worth.</summary>
+    public void Add(int start, int end, int[] most, long[] worth, Func<int, Dictionary<int, long>?> special)
     {
-        for (var i = from; i < to; i++)
+        // What special worths still to come can make up for at most: gained behind one beginning, lost behind the other.
+        var slack = 0L;
+        for (var i = start; i < end; i++) if (special(i) is { } more) foreach (var value in more.Values) slack += Math.Abs(value);
+        for (var i = start; i < end; i++)
         {
             var bound = Math.Min(most[i], room / weight[i]);
-            var more = bound > 0 ? special(i) : null;
-            if (bound <= 0 || worth[i] <= 0 && more is null)
+            if (special(i) is { } more)
             {
-                taken[i] = null;
-                continue;
+                if (bound > 0) Pass(i, bound, worth[i], more, slack);
+                foreach (var value in more.Values) slack -= Math.Abs(value);
             }
-            var counts = taken[i] ??= new int[room + 1];
-            Array.Clear(counts);
-            Steps += room / 16;
-            // Where most places are reached it is quicker to look at all of them.
-            isDense |= count > room / 4;
-            if (more is not null)
+            else if (bound > 0 && worth[i] > 0)
             {
-                if (isDense) Collect();
-                FillByPasses(weight[i], bound, worth[i], more, counts);
+                // One, two, four and so on: every number up to the bound is a sum of those.
+                for (var n = 1; bound > 0; n *= 2)
+                {
+                    var bundle = Math.Min(n, bound);
+                    Join(kept, i, bundle, bundle * worth[i], slack);
+                    bound -= bundle;
+                }
             }
-            else if (bound == 1 && isDense) FillOnce(weight[i], worth[i], counts);
-            else if (bound > 1 && (isDense || (long)count * bound > room))
-            {
-                FillOften(weight[i], bound, worth[i], counts);
-                isDense = true;
-            }
-            else FillByPasses(weight[i], bound, worth[i], null, counts);
         }
-        if (isDense) Collect();
     }
 
-    /// <summary>Where the best pattern within a room ends, and its worth.</summary>
-    public (int End, long Worth) Best(int within)
+    /// <summary>The best pattern within a room, and its worth; pattern 0 is the empty one.</summary>
+    public (int Pattern, long Worth) Best(int within)
     {
-        var end = 0;
-        for (var n = 0; n < count && places[n] <= within; n++) if (best[places[n]] > best[end]) end = places[n];
-        Steps += count;
-        return (end, best[end]);
+        var best = 0;
+        for (var n = 1; n < kept.Count && kept.At[n] <= within; n++) if (kept.Worth[n] > kept.Worth[best]) best = n;
+        Steps += kept.Count;
+        return (kept.Node[best], kept.Worth[best]);
     }
 
-    /// <summary>Counts of the items of the best pattern that ends at a place, of the first so many items; no other may have been added since.</summary>
-    public int[] Pattern(int end, int items)
+    /// <summary>Counts of the items of a pattern.</summary>
+    public int[] Counts(int pattern)
     {
         var counts = new int[weight.Length];
-        for (var i = items - 1; i >= 0; i--)
-        {
-            if (taken[i] is not { } t) continue;
-            counts[i] = t[end];
-            end -= counts[i] * weight[i];
-        }
+        for (; pattern != 0; pattern = from[pattern]) counts[item[pattern]] += times[pattern];
         return counts;
     }
 
-    /// <summary>Once more at a time, from every place that was reached the time before.</summary>
-    private void FillByPasses(int w, int bound, long worth, Dictionary<int, long>? special, int[] counts)
+    /// <summary>Once more at a time, for the worth of each depends on where it begins.</summary>
+    private void Pass(int i, int bound, long worth, Dictionary<int, long> special, long slack)
     {
-        var from = places.AsSpan(0, count).ToArray();
-        foreach (var u in from) before[u] = best[u];
+        var last = kept.Copy();
         for (var c = 1; c <= bound; c++)
         {
-            var reached = 0;
-            while (reached < from.Length && from[reached] + w <= room) reached++;
-            if (reached == 0) return;
-            for (var n = 0; n < reached; n++)
-            {
-                var u = from[n];
-                pass[u + w] = before[u] + worth + (special is not null && special.TryGetValue(u, out var more) ? more : 0);
-            }
-            for (var n = 0; n < reached; n++)
-            {
-                var u = from[n] = from[n] + w;
-                before[u] = pass[u];
-                if (pass[u] <= best[u]) continue;
-                best[u] = pass[u];
-                counts[u] = c;
-            }
-            Array.Resize(ref from, reached);
-            Merge(from);
-            Steps += 4L * reached + count;
+            var next = new Beginnings();
+            for (var n = 0; n < last.Count && last.At[n] + weight[i] <= room; n++)
+                next.Append(last.At[n] + weight[i], last.Worth[n] + worth + special.GetValueOrDefault(last.At[n]), Node(last.Node[n], i, 1));
+            Steps += 12L * next.Count;
+            if (next.Count == 0) return;
+            Join(next, -1, 0, 0, slack);
+            last = next;
         }
     }
 
-    private void Merge(int[] more)
+    /// <summary>Puts beginnings that go on with so many of an item among those that are kept; item -1 for what has been made already.</summary>
+    private void Join(Beginnings more, int i, int bundle, long gain, long slack)
     {
-        var (made, i, j) = (0, 0, 0);
-        while (i < count || j < more.Length)
+        var shift = i < 0 ? 0 : bundle * weight[i];
+        var (a, b, highest) = (0, 0, long.MinValue);
+        spare.Clear();
+        while (true)
         {
-            var next = j == more.Length || i < count && places[i] <= more[j] ? places[i] : more[j];
-            if (i < count && places[i] == next) i++;
-            if (j < more.Length && more[j] == next) j++;
-            other[made++] = next;
-        }
-        (places, other, count) = (other, places, made);
-    }
-
-    /// <summary>At most so many times: along each row of places a weight apart, the best of the last so many, kept in a queue.</summary>
-    private void FillOften(int w, int bound, long worth, int[] counts)
-    {
-        Array.Copy(best, before, room + 1);
-        for (var start = 0; start < w && start <= room; start++)
-        {
-            var (head, tail) = (0, 0);
-            for (int u = start, j = 0; u <= room; u += w, j++)
+            var isMore = b < more.Count && more.At[b] + shift <= room;
+            if (!isMore && a == kept.Count) break;
+            var (there, other) = (a < kept.Count ? kept.At[a] : int.MaxValue, isMore ? more.At[b] + shift : int.MaxValue);
+            var (worth, at) = there <= other ? (kept.Worth[a], there) : (more.Worth[b] + gain, other);
+            var isOther = other < there;
+            if (there == other && more.Worth[b] + gain > worth) (worth, isOther) = (more.Worth[b] + gain, true);
+            if (highest == long.MinValue || worth > highest - slack)
             {
-                if (before[u] != Never)
-                {
-                    var own = before[u] - j * worth;
-                    while (tail > head && before[queue[tail - 1] * w + start] - queue[tail - 1] * worth < own) tail--;
-                    queue[tail++] = j;
-                }
-                while (head < tail && queue[head] < j - bound) head++;
-                if (head == tail) continue;
-                var from = queue[head];
-                best[u] = before[from * w + start] + (j - from) * worth;
-                counts[u] = j - from;
+                var node = !isOther ? kept.Node[a] : i < 0 ? more.Node[b] : Node(more.Node[b], i, bundle);
+                spare.Append(at, worth, node);
+                highest = Math.Max(highest, worth);
             }
+            if (there == at) a++;
+            if (other == at) b++;
         }
-        Steps += 4L * room;
+        Steps += 6L * (a + b);
+        (kept, spare) = (spare, kept);
     }
 
-    private void FillOnce(int w, long worth, int[] counts)
+    private int Node(int before, int of, int often)
     {
-        for (var u = room; u >= w; u--)
+        if (nodes == from.Length)
         {
-            var with = best[u - w] + worth;
-            if (best[u - w] == Never || with <= best[u]) continue;
-            best[u] = with;
-            counts[u] = 1;
+            Array.Resize(ref from, 2 * nodes);
+            Array.Resize(ref item, 2 * nodes);
+            Array.Resize(ref times, 2 * nodes);
         }
-        Steps += room;
+        (from[nodes], item[nodes], times[nodes]) = (before, of, often);
+        return nodes++;
     }
 
-    private void Collect()
+    private sealed class Beginnings
     {
-        count = 0;
-        for (var u = 0; u <= room; u++) if (best[u] != Never) places[count++] = u;
-        Steps += room;
+        public int[] At = new int[64];
+        public long[] Worth = new long[64];
+        public int[] Node = new int[64];
+
+        public int Count { get; private set; }
+
+        public void Clear() => Count = 0;
+
+        public void Append(int at, long worth, int node)
+        {
+            if (Count == At.Length)
+            {
+                Array.Resize(ref At, 2 * Count);
+                Array.Resize(ref Worth, 2 * Count);
+                Array.Resize(ref Node, 2 * Count);
+            }
+            (At[Count], Worth[Count], Node[Count]) = (at, worth, node);
+            Count++;
+        }
+
+        public Beginnings Copy() => new() { At = [.. At.AsSpan(0, Count)], Worth = [.. Worth.AsSpan(0, Count)], Node = [.. Node.AsSpan(0, Count)], Count = Count };
     }
 }

@@ -9,7 +9,8 @@ namespace Rodwright.Cutting.Search;
 /// <param name="Levels">Columns with how often each is taken, broken numbers included.</param>
 /// <param name="IsShort">Whether the branches leave nothing that can be had.</param>
 /// <param name="Near">Patterns that are taken or nearly pay: what programs under one branch more begin with.</param>
-internal sealed record Relaxed(double Value, long Bound, List<(Column Column, double Level)> Levels, bool IsShort, List<Column> Near);
+/// <param name="Basis">Where it ended: for each row a column, or the number of a slack.</param>
+internal sealed record Relaxed(double Value, long Bound, List<(Column Column, double Level)> Levels, bool IsShort, List<Column> Near, List<(Column? Column, int Slack)> Basis);
 
 /// <summary>
 /// The relaxation over all patterns, of which only those are made that pay: linear program and knapsack by turns. The bound is Lagrange's: prices rounded to whole numbers
@@ -21,9 +22,10 @@ internal sealed class Master
     private readonly Toil toil;
     private readonly List<Column> always = [];
     private readonly List<Column> pool = [];
-    private readonly Dictionary<string, Column> known = new(StringComparer.Ordinal);
+    private readonly Dictionary<Column, Column> known = new(new Column.SamePattern());
     private readonly Knapsack[] knapsacks;
     private readonly long dearest;
+    private int[] held = [];
 
     public Master(Model model, Toil toil)
     {
@@ -44,18 +46,17 @@ internal sealed class Master
     /// <summary>The same pattern as it was first made.</summary>
     private Column Known(Column column)
     {
-        var key = column.Lane!.Index + ":" + string.Join(',', column.Counts);
-        if (known.TryGetValue(key, out var first)) return first;
+        if (known.TryGetValue(column, out var first)) return first;
         pool.Add(column);
-        return known[key] = column;
+        return known[column] = column;
     }
 
     /// <summary>The relaxation of a remainder under branches.</summary>
     /// <param name="rest">What is still wanted.</param>
     /// <param name="branches">Counts that are held.</param>
     /// <param name="enough">A bound at or above this decides: no more is asked.</param>
-    /// <param name="begin">Patterns to begin with; all that have served when null.</param>
-    public Relaxed Solve(Remainder rest, IReadOnlyList<Branch> branches, long enough, List<Column>? begin = null)
+    /// <param name="begin">Where to begin: the relaxation of the same remainder under all branches but the last. When null, with all patterns that have served.</param>
+    public Relaxed Solve(Remainder rest, IReadOnlyList<Branch> branches, long enough, Relaxed? begin = null)
     {
         var penalty = 10.0 * dearest;
         while (true)
@@ -66,11 +67,11 @@ internal sealed class Master
         }
     }
 
-    private Relaxed Solve(Remainder rest, IReadOnlyList<Branch> branches, long enough, double penalty, List<Column>? begin)
+    private Relaxed Solve(Remainder rest, IReadOnlyList<Branch> branches, long enough, double penalty, Relaxed? begin)
     {
         var program = Program(rest, branches, penalty, begin, out var columns);
         var pricing = new Pricing(model, rest, branches, knapsacks, dearest);
-        var (bound, there) = (0L, columns.Values.ToHashSet());
+        var (bound, there) = (0L, columns.Where(c => c is not null).ToHashSet());
         while (true)
         {
             var before = program.Steps;
@@ -92,15 +93,17 @@ internal sealed class Master
             // Only rounding can ask for a pattern that is in the program already.
             if (!some) break;
         }
-        var levels = program.Levels().Where(l => columns.ContainsKey(l.Column)).Select(l => (columns[l.Column], l.Level)).ToList();
+        var levels = program.Levels().Where(l => columns[l.Column] is not null).Select(l => (columns[l.Column]!, l.Level)).ToList();
         foreach (var (column, _) in levels) column.HasServed = true;
-        var near = columns.Where(c => c.Value.Lane is not null && program.Reduced(c.Key) < 0.1 * dearest).OrderBy(c => c.Key).Select(c => c.Value).ToList();
-        return new(program.Value, bound, levels, program.IsShort, near);
+        var near = new List<Column>();
+        for (var c = 0; c < columns.Count; c++) if (columns[c] is { Lane: not null } column && program.Reduced(c) < 0.1 * dearest) near.Add(column);
+        List<(Column?, int)> basis = [.. program.Basis().Select(b => b < 0 ? (null, b) : (columns[b], 0))];
+        return new(program.Value, bound, levels, program.IsShort, near, basis);
     }
 
     private long Up(double value) => (long)Math.Ceiling(Math.Max(0, value) / model.Step) * model.Step;
 
-    private Simplex Program(Remainder rest, IReadOnlyList<Branch> branches, double penalty, List<Column>? begin, out Dictionary<int, Column> columns)
+    private Simplex Program(Remainder rest, IReadOnlyList<Branch> branches, double penalty, Relaxed? begin, out List<Column?> columns)
     {
         var right = new double[model.Rows + branches.Count];
         var least = new bool[right.Length];
@@ -109,16 +112,22 @@ internal sealed class Master
         foreach (var lane in model.Lanes.Where(l => !l.IsWholeBoard)) (right[lane.FedRow], least[lane.FedRow]) = (rest.Owed[lane.Index], true);
         for (var b = 0; b < branches.Count; b++) (right[model.Rows + b], least[model.Rows + b]) = (branches[b].Limit, branches[b].IsLeast);
         var program = new Simplex(right, least, penalty) { Scale = dearest };
-        columns = [];
-        foreach (var column in always.Concat(begin ?? pool.Where(c => c.HasServed))) if (rest.Wants(column)) Add(program, columns, column, branches);
+        columns = [.. Enumerable.Repeat<Column?>(null, program.Columns)];
+        foreach (var column in always.Concat(begin?.Near ?? pool.Where(c => c.HasServed))) if (rest.Wants(column)) Add(program, columns, column, branches);
+        if (begin is null) return program;
+        var numbers = new Dictionary<Column, int>();
+        for (var c = 0; c < columns.Count; c++) if (columns[c] is { } column) numbers[column] = c;
+        if (begin.Basis.TrueForAll(b => b.Column is null || numbers.ContainsKey(b.Column))) program.Begin([.. begin.Basis.Select(b => b.Column is { } column ? numbers[column] : b.Slack)]);
+        while (columns.Count < program.Columns) columns.Add(null);
         return program;
     }
 
-    private void Add(Simplex program, Dictionary<int, Column> columns, Column column, IReadOnlyList<Branch> branches)
+    private void Add(Simplex program, List<Column?> columns, Column column, IReadOnlyList<Branch> branches)
     {
-        var (rows, values) = (column.Rows, column.Values);
-        var more = branches.Select((b, k) => (Row: model.Rows + k, Count: b.Of(model, column))).Where(e => e.Count > 0).ToList();
-        if (more.Count > 0) (rows, values) = ([.. rows, .. more.Select(e => e.Row)], [.. values, .. more.Select(e => (double)e.Count)]);
-        columns[program.Add(column.Cost, rows, values)] = column;
+        if (held.Length < branches.Count) held = new int[2 * branches.Count];
+        var more = 0;
+        for (var b = 0; b < branches.Count; b++) if (branches[b].Counts(model, column)) held[more++] = model.Rows + b;
+        program.Add(column.Cost, column.Rows, column.Values, held.AsSpan(0, more));
+        columns.Add(column);
     }
 }

@@ -52,7 +52,10 @@ internal sealed class Pricing
         foreach (var lane in model.Lanes.Where(l => !l.IsWholeBoard)) bound += (Int128)price[lane.FedRow] * rest.Owed[lane.Index];
         for (var b = 0; b < branches.Count; b++) bound += (Int128)price[model.Rows + b] * branches[b].Limit;
 
-        for (var r = 0; r < model.Rippings.Length; r++) bound += Math.Min(0, OfRipping(r, price)) * (Int128)(rest.Limits[model.Rippings[r].Stock] ?? wanted);
+        var (stocks, ways) = (new long[model.Limits.Length], new long[model.Rippings.Length]);
+        for (var s = 0; s < stocks.Length; s++) stocks[s] = HeldStock(s, price);
+        for (var b = 0; b < branches.Count; b++) if (branches[b].What == Counted.Ripping) ways[branches[b].Index] += price[model.Rows + b];
+        for (var r = 0; r < model.Rippings.Length; r++) bound += Math.Min(0, OfRipping(r, price) - ways[r] - stocks[model.Rippings[r].Stock]) * (Int128)(rest.Limits[model.Rippings[r].Stock] ?? wanted);
         for (var i = 0; i < model.Items; i++) if (model.Shortage[i] > 0) bound += Math.Min(0, model.Shortage[i] * scale - price[i] - Held(Counted.Shortage, i, price)) * (Int128)rest.Demand[i];
 
         var better = new List<Column>();
@@ -80,14 +83,14 @@ internal sealed class Pricing
             var places = Places(k, price);
             if (places is null)
             {
-                under += OfClass(k, common, end, price, better);
+                under += OfClass(k, common, price, better);
                 continue;
             }
             var own = knapsacks[k];
             var start = own.Steps;
             own.Begin();
             own.Add(0, end, rest.Demand, price, i => places.GetValueOrDefault(i));
-            under += OfClass(k, own, end, price, better);
+            under += OfClass(k, own, price, better);
             steps += own.Steps - start;
         }
         steps += common.Steps - before;
@@ -108,7 +111,7 @@ internal sealed class Pricing
         return places;
     }
 
-    private Int128 OfClass(int k, Knapsack knapsack, int items, long[] price, List<Column> better)
+    private Int128 OfClass(int k, Knapsack knapsack, long[] price, List<Column> better)
     {
         Int128 under = 0;
         foreach (var lane in model.Lanes)
@@ -116,7 +119,7 @@ internal sealed class Pricing
             if (lane.Class != k) continue;
             var there = lane.IsWholeBoard && rest.Limits[lane.Stock] is { } limit ? Math.Min(limit, wanted) : wanted;
             if (there == 0) continue;
-            var (end, worth) = knapsack.Best(lane.Capacity);
+            var (pattern, worth) = knapsack.Best(lane.Capacity);
             var own = lane.IsWholeBoard
                 ? lane.Cost * scale - (model.LimitRow[lane.Stock] is >= 0 and var row ? price[row] : 0) - HeldStock(lane.Stock, price)
                 : price[lane.FedRow];
@@ -124,7 +127,7 @@ internal sealed class Pricing
             if (reduced >= 0) continue;
             under += (Int128)reduced * there;
             // Where a branch asks for more boards than are needed, one that nothing is cut from may be the cheapest.
-            if (reduced < -Least) better.Add(Column.Pattern(model, lane, knapsack.Pattern(end, items)));
+            if (reduced < -Least) better.Add(Column.Pattern(model, lane, knapsack.Counts(pattern)));
         }
         return under;
     }
@@ -135,7 +138,7 @@ internal sealed class Pricing
     private long OfRipping(int r, long[] price)
     {
         var ripping = model.Rippings[r];
-        var own = ripping.Cost * scale - Held(Counted.Ripping, r, price) - HeldStock(ripping.Stock, price);
+        var own = ripping.Cost * scale;
         if (model.LimitRow[ripping.Stock] is >= 0 and var row) own -= price[row];
         for (var k = 0; k < ripping.Lanes.Length; k++) own -= ripping.Counts[k] * price[model.Lanes[ripping.Lanes[k]].FedRow];
         return own;

@@ -2,8 +2,8 @@ using Rodwright.Cutting.Models;
 
 namespace Rodwright.Cutting.Search;
 
-/// <summary>Branch and price: the search divided by broken counts, lowest bound first, until the best plan meets the bound or the steps are spent.</summary>
-internal sealed class Tree(Model model, Toil toil, Action<long, long> told)
+/// <summary>Branch and price: the search divided by broken counts, lowest bound first, until the bound meets the best plan, or the cost that is of interest, or the steps are spent.</summary>
+internal sealed class Tree(Model model, Toil toil, long below, Action<long, long> told)
 {
     private readonly Master master = new(model, toil);
     private long bound;
@@ -18,18 +18,18 @@ internal sealed class Tree(Model model, Toil toil, Action<long, long> told)
     {
         var whole = Remainder.Whole(model);
         Incumbent best = null!;
-        best = new(cost => told(cost, bound));
+        best = new(below, cost => told(cost, bound));
         if (Greedy.Finish(whole, master, toil) is { } first) best.Offer(first);
-        var root = master.Solve(whole, [], best.Cost);
-        Raise(Math.Min(root.Bound, best.Cost), best);
+        var root = master.Solve(whole, [], best.Limit);
+        Raise(Math.Min(root.Bound, best.Limit), best);
         var dive = new Dive(model, master, best, toil);
-        if (best.Cost > bound && !root.IsShort)
+        if (best.Limit > bound && !root.IsShort)
         {
             dive.Down(whole, root, 0, bound);
-            if (best.Cost > bound) dive.Down(whole, root, model.Rippings.Length > 0 ? 1 : 2, bound);
+            if (best.Limit > bound) dive.Down(whole, root, model.Rippings.Length > 0 ? 1 : 2, bound);
         }
-        if (best.Cost > bound) Divide(root, best, dive);
-        return (best.Plan!, Math.Min(bound, best.Cost));
+        if (best.Limit > bound) Divide(root, best, dive);
+        return (best.Plan!, Math.Min(bound, best.Limit));
     }
 
     private void Divide(Relaxed root, Incumbent best, Dive dive)
@@ -43,23 +43,23 @@ internal sealed class Tree(Model model, Toil toil, Action<long, long> told)
         var (diving, unsettled) = (0L, long.MaxValue);
         while (open.TryDequeue(out var next, out var key))
         {
-            if (key.Item1 >= best.Cost) break; // all that is open is at least as dear
+            if (key.Item1 >= best.Limit) break; // all that is open is at least as dear
             Raise(Math.Min(key.Item1, unsettled), best);
             if (toil.IsSpent) return;
             Nodes++;
             if (Division.Of(model, next.Relaxed) is not { } by)
             {
                 if (!next.Relaxed.IsShort && Paths.Read(model, next.Relaxed) is { } plan) best.Offer(plan);
-                if (best.Cost > key.Item1) unsettled = Math.Min(unsettled, key.Item1);
+                if (best.Limit > key.Item1) unsettled = Math.Min(unsettled, key.Item1);
                 continue;
             }
             foreach (var isLeast in (bool[])[true, false])
             {
                 var limit = (int)Math.Floor(by.Value) + (isLeast ? 1 : 0);
                 var node = new Node([.. next.Node.Branches, new(by.What, by.Index, by.Class, by.At, isLeast, limit)]);
-                var relaxed = master.Solve(Remainder.Whole(model), node.Branches, best.Cost, next.Relaxed.Near);
+                var relaxed = master.Solve(Remainder.Whole(model), node.Branches, best.Limit, next.Relaxed);
                 var own = Math.Max(relaxed.Bound, key.Item1);
-                if (own >= best.Cost) continue;
+                if (own >= best.Limit) continue;
                 // A plan is looked for from here too, as long as that takes no more than its share.
                 if (!relaxed.IsShort && diving <= toil.Done / share)
                 {
@@ -67,10 +67,10 @@ internal sealed class Tree(Model model, Toil toil, Action<long, long> told)
                     dive.Down(Remainder.Whole(model), relaxed, 0, bound);
                     diving += toil.Done - before;
                 }
-                if (own < best.Cost) open.Enqueue((node, relaxed), (own, -node.Branches.Length, made++));
+                if (own < best.Limit) open.Enqueue((node, relaxed), (own, -node.Branches.Length, made++));
             }
         }
-        Raise(Math.Min(best.Cost, unsettled), best);
+        Raise(Math.Min(best.Limit, unsettled), best);
     }
 
     private void Raise(long to, Incumbent best)

@@ -59,7 +59,7 @@ public sealed record BoardPlan(CuttingList List, ImmutableArray<SectionPlan> Sec
         Parallel.For(0, found.Length, new() { CancellationToken = stop }, i =>
         {
             var (key, woods) = (groups[i].Key, groups[i].Select(w => w.Wood));
-            found[i] = new SectionProblem(list.Shop, key.Material, key.SawnThickness, key.Stock == StockKind.Sheet, [.. woods]).Solve(solver ?? new BranchAndPrice(), effort ?? Usual, stop);
+            found[i] = new SectionProblem(list.Shop, SawnSizes.Mark(list.Kit.Plan.Units), key.Material, key.SawnThickness, key.Stock == StockKind.Sheet, [.. woods]).Solve(solver ?? new BranchAndPrice(), effort ?? Usual, stop);
             progress?.Report($"{key.Material} {list.Kit.Plan.Units.Print(key.SawnThickness)}");
         });
         var number = 1;

@@ -26,7 +26,9 @@ internal sealed record NestedPair(Wood First, SawnShape FirstShape, Wood Second,
     /// <summary>The pairs worth having among some pieces of wood, most saved first; every piece in one pair at most.</summary>
     /// <param name="woods">Of one material and thickness.</param>
     /// <param name="kerf">Of the saw, mm, square to the cut.</param>
-    public static ImmutableArray<NestedPair> Of(IReadOnlyList<Wood> woods, double kerf)
+    /// <param name="mark">What lengths are marked out to, mm: the second begins at a whole number of these.</param>
+    /// <param name="difference">By how much their sawn widths may differ at most, mm: the narrower is ripped to width once they are parted.</param>
+    public static ImmutableArray<NestedPair> Of(IReadOnlyList<Wood> woods, double kerf, double mark, double difference)
     {
         var slanted = woods.Where(w => w.Shape is not null).ToList();
         var found = new List<(double Saved, NestedPair Pair)>();
@@ -34,10 +36,10 @@ internal sealed record NestedPair(Wood First, SawnShape FirstShape, Wood Second,
             for (var j = i + 1; j < slanted.Count; j++)
             {
                 var (a, b) = (slanted[i], slanted[j]);
-                // Of other widths they would come from other strips.
-                if (Math.Abs(a.SawnWidth - b.SawnWidth) > Tolerance.Joint) continue;
-                var pair = Closest(a, b, kerf);
-                var saved = a.SawnLength + kerf + b.SawnLength - pair.Length;
+                if (Math.Abs(a.SawnWidth - b.SawnWidth) > difference) continue;
+                var pair = Closest(a, b, kerf, mark);
+                // As length of the wider one's strip.
+                var saved = ((a.SawnLength + kerf) * a.SawnWidth + (b.SawnLength + kerf) * b.SawnWidth) / pair.Width - pair.Length - kerf;
                 if (saved >= Worth) found.Add((saved, pair));
             }
         var taken = new HashSet<Wood>(ReferenceEqualityComparer.Instance);
@@ -53,14 +55,15 @@ internal sealed record NestedPair(Wood First, SawnShape FirstShape, Wood Second,
     }
 
     /// <summary>The shortest way of laying one behind the other; turned end for end and over as need be.</summary>
-    private static NestedPair Closest(Wood a, Wood b, double kerf)
+    private static NestedPair Closest(Wood a, Wood b, double kerf, double mark)
     {
         NestedPair? best = null;
+        var width = Math.Max(a.SawnWidth, b.SawnWidth);
         foreach (var (first, second) in new[] { (a, b), (b, a) })
             foreach (var one in Ways(first.Shape!))
                 foreach (var other in Ways(second.Shape!))
                 {
-                    var pair = new NestedPair(first, one, second, other, Distance(one, other, kerf));
+                    var pair = new NestedPair(first, one, second, other, Math.Ceiling(Distance(one.Across(width), other.Across(width), kerf) / mark - 1e-6) * mark);
                     if (best is null || pair.Length < best.Length - Tolerance.Joint) best = pair;
                 }
         return best!;

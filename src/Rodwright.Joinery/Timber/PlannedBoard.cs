@@ -34,6 +34,6 @@ public sealed record PlannedStrip(double From, double Width, ImmutableArray<Plan
 /// <param name="To">Where it ends.</param>
 public sealed record PlannedCut(Wood Wood, double From, double To)
 {
-    /// <summary>Its outline where it lies head to tail with its neighbour, from where it begins and from the strip's near edge; empty where it is cut off square.</summary>
+    /// <summary>Its outline where it lies head to tail with its neighbour, from where it begins and from the strip's near edge, where a narrower one lies that is ripped to width after; empty where it is cut off square.</summary>
     public ImmutableArray<Point2> Nested { get; init; } = [];
 }

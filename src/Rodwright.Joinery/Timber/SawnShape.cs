@@ -38,6 +38,11 @@ public sealed record SawnShape(ImmutableArray<Point2> Ring, double Length, doubl
     /// <summary>Turned over about its length: its other face up.</summary>
     public SawnShape Over() => this with { Ring = [.. Ring.Reverse().Select(p => new Point2(p.X, Width - p.Y))] };
 
+    /// <summary>The outline that holds it wherever it lies across a wider strip: what a cut through the whole strip may leave of it, to be ripped to width afterwards.</summary>
+    /// <param name="width">Of the strip, mm.</param>
+    public SawnShape Across(double width) =>
+        width - Width < Tolerance.Same ? this : this with { Ring = Hull.Of([.. Ring, .. Ring.Select(p => new Point2(p.X, p.Y + width - Width))]), Width = width };
+
     /// <summary>Where it ends at a height, leftmost and rightmost.</summary>
     public (double Left, double Right) At(double y)
     {

@@ -7,7 +7,10 @@ namespace Rodwright.Joinery.Timber;
 /// <summary>Sawn sizes from finished ones, by a shop's allowances and by what it stocks.</summary>
 internal sealed class SawnSizes(Shop shop, Units units)
 {
-    private readonly double step = units.IsInches ? Units.Inch / 16 : 1;
+    private readonly double step = Mark(units);
+
+    /// <summary>What sawn sizes are whole numbers of, mm: a millimetre, or a sixteenth of an inch.</summary>
+    public static double Mark(Units units) => units.IsInches ? Units.Inch / 16 : 1;
 
     /// <summary>Sawn thickness or width of a finished one, as it is asked for.</summary>
     public double Planed(double finished) => Up(finished + (finished <= shop.Allowances.PlaningLimit + Tolerance.Same ? shop.Allowances.Planing : shop.Allowances.PlaningOver));

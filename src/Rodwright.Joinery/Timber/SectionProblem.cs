@@ -6,29 +6,44 @@ using Rodwright.Stairs.Shops;
 namespace Rodwright.Joinery.Timber;
 
 /// <summary>The boards of one material and thickness as a cutting problem: tenths of a millimetre and hundredths of the currency; pieces rounded up, boards down.</summary>
-internal sealed class SectionProblem(Shop shop, string material, double thickness, bool isSheet, ImmutableArray<Wood> woods)
+internal sealed class SectionProblem(Shop shop, double mark, string material, double thickness, bool isSheet, ImmutableArray<Wood> woods)
 {
     private const double Tenth = 10;
     private const double Hundredth = 100;
 
-    /// <summary>The cheaper of two plans: every piece cut off square, and slanted ones head to tail.</summary>
+    // By how much the widths of two that lie head to tail may differ, mm: not at all; by a setting of the saw, or by two, in mm and in inches; by more.
+    private static readonly double[] Differences = [Tolerance.Joint, 13, 26, 60];
+
+    /// <summary>
+    /// The cheapest of several plans: slanted pieces head to tail in pairs of like widths, in pairs of less and less alike, and every piece cut off square. Where two cost the same it is the earlier
+    /// one, but the square one, which is less to saw, where it buys no more. Proven best of all kinds where no kind can have anything cheaper: after the first, each is asked for only as far as it
+    /// could be taken, and its search ends once its bound, which is a true one, says that it has nothing of the sort.
+    /// </summary>
     public SectionPlan Solve(ICuttingSolver solver, CuttingEffort effort, CancellationToken stop)
     {
-        var square = Solve([], solver, effort, stop);
-        var pairs = isSheet ? [] : NestedPair.Of(woods, shop.Saw.Kerf);
-        if (pairs.IsEmpty) return square;
-        var nested = Solve(pairs, solver, effort, stop);
-        var isBetter = nested.Uncut.Length <= square.Uncut.Length && (nested.Cost < square.Cost - 0.5 / Hundredth || nested.Cost < square.Cost + 0.5 / Hundredth && nested.BoughtLength < square.BoughtLength - Tolerance.Joint);
-        var (best, bound) = (isBetter ? nested : square, Math.Min(square.Bound, nested.Bound));
-        // Best of both kinds only where neither could have a better one.
-        var isProven = square.IsProven && nested.IsProven;
-        return best with
+        var kinds = (isSheet ? [] : Differences).Select(d => NestedPair.Of(woods, shop.Saw.Kerf, mark, d)).Where(p => !p.IsEmpty).DistinctBy(p => string.Join(' ', p.Select(x => x.Id))).Append([]);
+        (SectionPlan Section, CuttingPlan Plan)? best = null;
+        var (bound, lengthBound, isProven) = (double.PositiveInfinity, double.PositiveInfinity, true);
+        foreach (var pairs in kinds)
         {
-            Bound = bound, LengthBound = Math.Min(square.LengthBound, nested.LengthBound), IsProven = isProven, Gap = isProven ? 0 : bound > 0 ? Math.Max(0, best.Cost / bound - 1) : Math.Max(square.Gap, nested.Gap),
-        };
+            // Where pieces are left uncut, cost is not all: then the next is looked for to its end.
+            var found = Solve(pairs, solver, best is { Section.Uncut.IsEmpty: true } least ? effort with { Below = least.Plan.Cost + (pairs.IsEmpty ? 1 : 0) } : effort, stop);
+            isProven &= found.Plan.IsProven || found.Plan.IsRuledOut;
+            if (found.Plan.IsRuledOut) continue;
+            (bound, lengthBound) = (Math.Min(bound, found.Section.Bound), Math.Min(lengthBound, found.Section.LengthBound));
+            if (best is not { } before || IsBetter(found, before, pairs.IsEmpty)) best = found;
+        }
+        var section = best!.Value.Section;
+        return section with { Bound = bound, LengthBound = lengthBound, IsProven = isProven, Gap = isProven ? 0 : bound > 0 ? Math.Max(0, section.Cost / bound - 1) : section.Gap };
     }
 
-    private SectionPlan Solve(ImmutableArray<NestedPair> pairs, ICuttingSolver solver, CuttingEffort effort, CancellationToken stop)
+    private static bool IsBetter((SectionPlan Section, CuttingPlan Plan) one, (SectionPlan Section, CuttingPlan Plan) other, bool isSquare)
+    {
+        if (one.Section.Uncut.Length != other.Section.Uncut.Length) return one.Section.Uncut.Length < other.Section.Uncut.Length;
+        return one.Plan.Cost < other.Plan.Cost || isSquare && one.Plan.Cost == other.Plan.Cost && one.Section.BoughtLength <= other.Section.BoughtLength + Tolerance.Joint;
+    }
+
+    private (SectionPlan Section, CuttingPlan Plan) Solve(ImmutableArray<NestedPair> pairs, ICuttingSolver solver, CuttingEffort effort, CancellationToken stop)
     {
         var stock = Stock().ToList();
         // Where nothing has a price, the least length is bought.
@@ -42,10 +57,11 @@ internal sealed class SectionProblem(Shop shop, string material, double thicknes
         var waiting = items.GroupBy(i => (i.Id, Up(i.Length), Up(i.Width))).ToDictionary(g => g.Key, g => new Queue<Item>(g));
         ImmutableArray<PlannedBoard> made = [.. plan.Boards.Select((b, i) => Board(b, stock[boards.IndexOf(b.Stock)], i + 1, waiting))];
         ImmutableArray<Wood> uncut = [.. plan.Uncut.SelectMany(p => Take(waiting, p).Woods)];
-        return new(material, thickness, isSheet, made, uncut, made.Sum(b => b.Price), isPriced ? plan.Bound / Hundredth : 0, plan.IsProven, plan.Gap)
+        var section = new SectionPlan(material, thickness, isSheet, made, uncut, made.Sum(b => b.Price), isPriced ? plan.Bound / Hundredth : 0, plan.IsProven, plan.Gap)
         {
             LengthBound = isPriced ? plan.Bound / Hundredth / stock.Max(s => s.Price / s.Length) : plan.Bound / Tenth,
         };
+        return (section, plan);
     }
 
     private IEnumerable<Source> Stock()

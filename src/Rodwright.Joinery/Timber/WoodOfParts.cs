@@ -52,20 +52,20 @@ internal sealed class WoodOfParts(Kit kit, Shop shop)
     {
         var blank = part.Blank;
         var widest = sizes.Widest(part.Material, sawnThickness);
-        var isStep = part.Kind is PartKind.TaperedTread or PartKind.Tread or PartKind.NosingPiece;
         var back = part.Kind == PartKind.TaperedTread ? shop.Allowances.GlueBack : 0;
-        var n = isStep ? Math.Max(1, (int)Math.Ceiling((blank.Width - Tolerance.Joint) / practice.GlueStrip)) : 1;
-        while (n <= 12 && SawnWidth(n) > widest + Tolerance.Same) n++;
+        var glue = GlueUp.Of(part, practice);
+        while (glue.Strips <= 12 && SawnWidth(glue) > widest + Tolerance.Same) glue = glue.Narrower();
+        var n = glue.Strips;
         if (n > 12) return new(part, StockKind.None, [Plain(part, sawnThickness) with { Thickness = thickness }], grain, "");
         var woods = ImmutableArray.CreateBuilder<Wood>();
         for (var i = 0; i < n; i++)
         {
-            var (from, to) = (blank.Width * i / n, blank.Width * (i + 1) / n);
+            var (from, to) = glue.Of(i);
             var length = n == 1 ? blank.Length : Reach(part, from, to);
             var width = to - from;
             woods.Add(new(n == 1 ? part.Mark : part.Mark + Letter(i), part.Id, part.Material, length, width, thickness,
                 n == 1 ? sizes.Length(part.Kind, length) : sizes.GluedLength(length), n == 1 ? sizes.Planed(width) : sizes.Strip(width + (i == n - 1 ? back : 0)), sawnThickness));
-            if (isStep) woods[^1] = woods[^1] with { Shape = SawnShape.Of(Band([.. part.FaceSide.Outline.Flattened(0.05).Select(blank.OnBoard)], from, to), woods[^1].SawnLength, woods[^1].SawnWidth) };
+            if (GlueUp.IsOf(part.Kind)) woods[^1] = woods[^1] with { Shape = SawnShape.Of(Band([.. part.FaceSide.Outline.Flattened(0.05).Select(blank.OnBoard)], from, to), woods[^1].SawnLength, woods[^1].SawnWidth) };
         }
         foreach (var piece in blank.JointedUp)
         {
@@ -77,11 +77,11 @@ internal sealed class WoodOfParts(Kit kit, Shop shop)
                     Shape = SawnShape.Of(Band([.. piece.Shape.Flattened(0.05).Select(blank.OnBoard)], piece.Place.MinY + piece.Width * i / strips, piece.Place.MinY + piece.Width * (i + 1) / strips), sizes.GluedLength(piece.Length), sizes.JointedUp(piece.Width / strips)),
                 });
         }
-        var words = n > 1 ? $"{Number.Print(n, 0)} strips {kit.Plan.Units.Print(blank.Width / n)} wide" : "";
+        var words = glue.InWords(kit.Plan.Units);
         if (!blank.JointedUp.IsEmpty) words += (words.Length > 0 ? ", " : "") + $"{Number.Print(blank.JointedUp.Length, 0)} jointed up";
         return new(part, StockKind.Board, woods.ToImmutable(), grain, remark + words);
 
-        double SawnWidth(int strips) => strips == 1 ? sizes.Planed(blank.Width) : sizes.Strip(blank.Width / strips + back);
+        double SawnWidth(GlueUp glue) => glue.Strips == 1 ? sizes.Planed(blank.Width) : sizes.Strip(glue.Width + back);
     }
 
     /// <summary>How long a strip must be between two lines along the board: from the outline's first point between them to its last.</summary>

@@ -1,6 +1,7 @@
 using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Timber;
 using Rodwright.Rod.Sheets;
 using Rodwright.Rod.Tables;
 

@@ -2,8 +2,8 @@ using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Timber;
 using Rodwright.Rod.Sheets;
-using Rodwright.Rod.Tables;
 
 namespace Rodwright.Rod.Pieces;
 

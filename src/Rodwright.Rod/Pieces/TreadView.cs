@@ -5,6 +5,7 @@ using Rodwright.Drawings.Sheets.Dimensions;
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Timber;
 using Rodwright.Rod.Sheets;
 using Rodwright.Rod.Tables;
 using Rodwright.Rod.Things;

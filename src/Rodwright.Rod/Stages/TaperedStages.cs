@@ -1,8 +1,8 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Timber;
 using Rodwright.Rod.Pieces;
-using Rodwright.Rod.Tables;
 using Rodwright.Rod.Things;
 using Rodwright.Stairs.Plans;
 using static Rodwright.Rod.Stages.Say;

@@ -3,6 +3,7 @@ using Rodwright.Drawings.Formats.Tables;
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Timber;
 using Rodwright.Rod.Pieces;
 using Rodwright.Rod.Views;
 

@@ -2,9 +2,9 @@ using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
+using Rodwright.Joinery.Timber;
 using Rodwright.Rod.Pieces;
 using Rodwright.Rod.Sheets;
-using Rodwright.Rod.Tables;
 
 namespace Rodwright.Rod.Templates;
 

@@ -71,8 +71,8 @@ public sealed class BoardPicture
             foreach (var cut in strip.Cuts)
             {
                 var box = new Box2(left + cut.From * factor, y - heights[i], left + cut.To * factor, y);
-                // Strips may be drawn wider than they are; slants with them.
-                var shape = cut.Nested.IsEmpty ? Rectangle(box) : Path2.Polygon([.. cut.Nested.Select(p => new Point2(box.MinX + p.X * factor, y - p.Y / cut.Wood.SawnWidth * heights[i]))]);
+                // Strips may be drawn wider than they are; slants with them. A piece narrower than its strip lies along the upper edge.
+                var shape = cut.Nested.IsEmpty ? Rectangle(box) : Path2.Polygon([.. cut.Nested.Select(p => new Point2(box.MinX + p.X * factor, y - p.Y / strip.Width * heights[i]))]);
                 yield return new StrokeMark(shape, Pens.Visible, Layer.OutlineToCut, cut.Wood.Part);
                 foreach (var mark in Label(cut.Nested.IsEmpty ? box : Middle(shape), Number.Print(number++, 0), cut)) yield return mark;
                 if (forScreen) yield return new FillMark([shape], 0, Layer.Hit, cut.Wood.Part);
@@ -86,20 +86,26 @@ public sealed class BoardPicture
         yield return new StrokeMark(Rectangle(outline), Pens.Outline, Layer.Visible);
     }
 
-    /// <summary>The box that letters have in a slanted piece: as wide as it is half way up, less the lean of its ends.</summary>
-    private static Box2 Middle(Path2 shape)
+    /// <summary>The box that letters have in a slanted piece: at the height of its centre of gravity, as wide as it is all along them.</summary>
+    private Box2 Middle(Path2 shape)
     {
-        var box = shape.Bounds;
-        // Where the letters' own height is inside it: a band of half the height about the middle.
+        var corners = shape.Vertices.Select(v => v.At).ToList();
+        var (area, moment) = (0.0, 0.0);
+        for (int i = corners.Count - 1, j = 0; j < corners.Count; i = j++)
+        {
+            var cross = (corners[i] - corners[0]).Cross(corners[j] - corners[0]);
+            (area, moment) = (area + cross, moment + cross * (corners[i].Y + corners[j].Y + corners[0].Y) / 3);
+        }
+        var (middle, half) = (moment / area, Math.Min(lettering, shape.Bounds.Height * 0.45) * 0.6);
         var (left, right) = (double.NegativeInfinity, double.PositiveInfinity);
-        foreach (var y in (double[])[box.Centre.Y - box.Height / 4, box.Centre.Y + box.Height / 4])
+        foreach (var y in (double[])[middle - half, middle + half])
         {
             var crossings = Enumerable.Range(0, shape.EdgeCount).Select(shape.Edge).Where(e => (e.From.Y - y) * (e.To.Y - y) <= 0 && e.From.Y != e.To.Y)
                 .Select(e => e.From.X + (e.To.X - e.From.X) * (y - e.From.Y) / (e.To.Y - e.From.Y)).ToList();
-            if (crossings.Count == 0) continue;
-            (left, right) = (Math.Max(left, crossings.Min()), Math.Min(right, crossings.Max()));
+            if (crossings.Count > 0) (left, right) = (Math.Max(left, crossings.Min()), Math.Min(right, crossings.Max()));
         }
-        return double.IsFinite(left) && double.IsFinite(right) && right > left ? new(left, box.MinY, right, box.MaxY) : new(box.Centre.X, box.MinY, box.Centre.X, box.MaxY);
+        var high = 0.38 * shape.Bounds.Height; // a triangle is this high about its middle
+        return right > left ? new(left, middle - high, right, middle + high) : new(shape.Bounds.Centre.X, middle - high, shape.Bounds.Centre.X, middle + high);
     }
 
     private static IEnumerable<Mark> Spare(Box2 box, double breadth) => breadth > 1.5 ? Hatch.Lines([Rectangle(box)], 2.5, Angle.FromDegrees(45), Layer.Waste) : [];
@@ -115,6 +121,9 @@ public sealed class BoardPicture
             yield return new TextMark(box.Centre, text, size, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, of: cut.Wood.Part);
             yield break;
         }
+        if (cut.Nested.IsEmpty || box.Width < 2) yield break;
+        var (words, fitting) = TextFit.Within(cut.Wood.Id, box.Width - 0.6, size);
+        yield return new TextMark(box.Centre, words, fitting, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle, of: cut.Wood.Part);
     }
 
     private static Path2 Rectangle(Box2 b) => Path2.Rectangle(b.MinX, b.MinY, b.MaxX, b.MaxY);

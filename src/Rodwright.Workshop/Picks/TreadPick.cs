@@ -1,6 +1,6 @@
 using Rodwright.Geometry;
 using Rodwright.Joinery.Parts;
-using Rodwright.Rod.Tables;
+using Rodwright.Joinery.Timber;
 using Rodwright.Rod.Things;
 
 namespace Rodwright.Workshop.Picks;

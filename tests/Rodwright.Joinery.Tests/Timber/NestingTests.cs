@@ -17,8 +17,10 @@ public sealed class NestingTests
     {
         // By hand: 1000 long at one edge, 600 at the other, 200 wide. The second, turned end for end, begins 600 behind the first; a kerf of 4 square to a slant of 2 to 1 is 4 sqrt(5) along the board.
         Wood Piece(string id) => new(id, id, "oak", 1000, 200, 25, 1000, 200, 28) { Shape = SawnShape.Of([new(0, 0), new(1000, 0), new(600, 200), new(0, 200)], 1000, 200) };
-        var pair = Assert.Single(NestedPair.Of([Piece("a"), Piece("b")], 4));
-        Assert.Equal(1600 + 4 * Math.Sqrt(5), pair.Length, 6);
+        var pair = Assert.Single(NestedPair.Of([Piece("a"), Piece("b")], 4, 1e-6, 0));
+        Assert.Equal(1600 + 4 * Math.Sqrt(5), pair.Length, 5);
+        // Marked out in whole millimetres: 8.94 is 9.
+        Assert.Equal(1609, Assert.Single(NestedPair.Of([Piece("a"), Piece("b")], 4, 1, 0)).Length, 6);
         Assert.Equal(200, pair.Width);
     }
 
@@ -26,8 +28,30 @@ public sealed class NestingTests
     public void Pieces_from_strips_of_other_widths_and_square_ones_are_left_alone()
     {
         Wood Piece(string id, double width) => new(id, id, "oak", 1000, width, 25, 1000, width, 28) { Shape = SawnShape.Of([new(0, 0), new(1000, 0), new(600, width), new(0, width)], 1000, width) };
-        Assert.Empty(NestedPair.Of([Piece("a", 200), Piece("b", 150)], 4));
+        Assert.Empty(NestedPair.Of([Piece("a", 200), Piece("b", 150)], 4, 1, 26));
         Assert.Null(SawnShape.Of([new(0, 0), new(1000, 0), new(1000, 200), new(0, 200)], 1010, 205));
+    }
+
+    [Fact]
+    public void No_corner_of_an_outline_is_lost_behind_one_a_hair_to_its_left()
+    {
+        var hull = Hull.Of([new(0, 108), new(0, 180), new(1e-14, 98), new(1e-14, 190), new(187, 0), new(800, 0), new(800, 190)]);
+        Assert.Contains(hull, p => p.Y == 98);
+        Assert.Equal(5, hull.Length);
+    }
+
+    [Fact]
+    public void A_narrower_piece_lies_behind_a_wider_one_and_is_ripped_to_width_after()
+    {
+        // By hand: the wider goes from 1000 to 600 over 200. The narrower, 180 wide, held wherever it lies across 200: 1000 long over the first 20, then to 600. Turned end for end its
+        // slant is that of the wider where it is steepest, 400 in 180, and where the wider is 1000 long it is 600: 640 where the two are nearest, at 20 from the edge.
+        Wood Piece(string id, double width) => new(id, id, "oak", 1000, width, 25, 1000, width, 28) { Shape = SawnShape.Of([new(0, 0), new(1000, 0), new(600, width), new(0, width)], 1000, width) };
+        var pair = Assert.Single(NestedPair.Of([Piece("a", 200), Piece("b", 180)], 4, 1, 26));
+        Assert.Equal(200, pair.Width);
+        Assert.InRange(pair.Length, 1600 + 4 * Math.Sqrt(1 + 400 * 400 / (180.0 * 180)), 1600 + 50);
+        var (one, other) = (Path2.Polygon([.. pair.FirstShape.Ring]), Path2.Polygon([.. pair.SecondShape.Ring.Select(p => new Point2(pair.Behind + p.X, p.Y))]));
+        Assert.All(one.Vertices, v => Assert.True(!other.Holds(v.At) && other.DistanceTo(v.At) >= 4 - 1e-6));
+        Assert.All(other.Vertices, v => Assert.True(!one.Holds(v.At) && one.DistanceTo(v.At) >= 4 - 1e-6));
     }
 
     [Theory]

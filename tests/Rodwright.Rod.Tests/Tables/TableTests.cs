@@ -84,18 +84,6 @@ public sealed class TableTests
         }
     }
 
-    [Fact]
-    public void A_wide_board_is_glued_up_from_equal_strips_no_wider_than_allowed()
-    {
-        var stair = RodJobs.Stair("left-kite-low");
-        var kite = stair.Kit.Find("tread-4");
-        var glue = GlueUp.Of(kite, stair.Job.Practice);
-        Assert.Equal(3, glue.Strips);
-        Assert.True(glue.Width <= stair.Job.Practice.GlueStrip);
-        Assert.Equal(kite.Blank.Width, glue.Width * glue.Strips, 9);
-        Assert.Equal([glue.Width, 2 * glue.Width], glue.Joints);
-    }
-
     [Theory]
     [MemberData(nameof(AllSamples))]
     public void Every_newel_ordinate_lies_on_its_face(string sample)
