@@ -2,6 +2,7 @@ using Rodwright.Geometry;
 using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Surveys;
+using Rodwright.Rod.Tables;
 using Rodwright.Stairs.Findings;
 
 namespace Rodwright.Rod.Assembly;
@@ -47,7 +48,7 @@ public static class AssemblyWords
     internal static string Steps(Kit kit, IReadOnlyCollection<string> fresh)
     {
         var steps = fresh.Select(id => kit.Find(id).Step).Distinct().Order().ToList();
-        return steps.Count == 1 ? $"Step {Number.Print(steps[0], 0)}" : $"Steps {string.Join(", ", Ranges(steps))}, from the bottom";
+        return steps.Count == 1 ? $"Step {Number.Print(steps[0], 0)}" : $"Steps {Ranges(steps)}, from the bottom";
     }
 
     internal static string Site(Kit kit, IReadOnlyCollection<string> fresh, IReadOnlyCollection<string> moved, IReadOnlyCollection<string> standing)
@@ -87,12 +88,24 @@ public static class AssemblyWords
     private static string Named(Kit kit, IReadOnlyCollection<string> ids)
     {
         var words = new List<string>();
-        foreach (var group in ids.Select(kit.Find).GroupBy(p => (p.Kind, IsCarrier: Carriers.Is(p))))
+        foreach (var group in ids.Select(kit.Find).GroupBy(p => (Kind: Sort(p.Kind), IsCarrier: Carriers.Is(p))))
         {
-            var parts = group.ToList();
-            words.Add(parts.Count == 1 || group.Key.IsCarrier ? string.Join(", ", parts.Select(p => $"{p.Name} {p.Mark}")) : string.Join(", ", parts.Select(p => p.Mark).Distinct().ToList() is { Count: var n } marks && n * 2 <= parts.Count ? marks.Select(m => $"{Number.Print(parts.Count(p => p.Mark == m), 0)} {m}") : [$"{parts[0].Mark} to {parts[^1].Mark}"]));
+            var parts = group.Key.Kind is PartKind.Tread or PartKind.Riser ? group.OrderBy(p => p.Step).ToList() : [.. group];
+            words.Add(parts.Count == 1 || group.Key.IsCarrier ? string.Join(", ", parts.Select(Called))
+                : parts.Select(p => p.Mark).Distinct().ToList() is { Count: var n } marks && n * 2 <= parts.Count ? string.Join(", ", marks.Select(m => $"{Number.Print(parts.Count(p => p.Mark == m), 0)} {m}"))
+                : new EqualParts([.. parts]).Marks);
         }
         return string.Join("; ", words);
+    }
+
+    // Told together, straight or tapered.
+    private static PartKind Sort(PartKind kind) => kind switch { PartKind.TaperedTread => PartKind.Tread, PartKind.TaperedRiser => PartKind.Riser, _ => kind };
+
+    /// <summary>"tread T13", its number told once; "bottom newel N1".</summary>
+    private static string Called(Part part)
+    {
+        var cut = part.Name.LastIndexOf(' ');
+        return cut > 0 && part.Name[(cut + 1)..].All(char.IsAsciiDigit) && part.Mark.EndsWith(part.Name[(cut + 1)..], StringComparison.Ordinal) ? $"{part.Name[..cut]} {part.Mark}" : $"{part.Name} {part.Mark}";
     }
 
     private static string Pairs(Kit kit, IEnumerable<Joint> joints, JointKind kind) =>
@@ -100,14 +113,18 @@ public static class AssemblyWords
 
     private static string Count(int count, string one, string? many = null) => count == 1 ? $"one {one}" : $"{Number.Print(count, 0)} {many ?? one + "s"}";
 
-    private static IEnumerable<string> Ranges(List<int> steps)
+    /// <summary>"13 and 14", "4 to 6", "2, 4 to 6 and 9".</summary>
+    private static string Ranges(List<int> steps)
     {
+        var runs = new List<string>();
         for (var i = 0; i < steps.Count;)
         {
             var j = i;
             while (j + 1 < steps.Count && steps[j + 1] == steps[j] + 1) j++;
-            yield return i == j ? Number.Print(steps[i], 0) : $"{Number.Print(steps[i], 0)} to {Number.Print(steps[j], 0)}";
+            if (j == i + 1) runs.AddRange([Number.Print(steps[i], 0), Number.Print(steps[j], 0)]);
+            else runs.Add(i == j ? Number.Print(steps[i], 0) : $"{Number.Print(steps[i], 0)} to {Number.Print(steps[j], 0)}");
             i = j + 1;
         }
+        return runs.Count == 1 ? runs[0] : $"{string.Join(", ", runs[..^1])} and {runs[^1]}";
     }
 }
