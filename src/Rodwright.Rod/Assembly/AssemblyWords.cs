@@ -33,7 +33,7 @@ public static class AssemblyWords
     {
         var glued = kit.Joints.Count(j => j.Kind == JointKind.RiserToTread && flight.Steps.Contains(j.Male) && flight.Steps.Contains(j.Female));
         return $"{Marks(kit, flight.Strings)} with {Named(kit, flight.Steps)}, seen from below. Glue each tread to its riser, square, blocks rubbed in behind; stand them in one string laid face up, the other on top, cramped or propped from above. "
-            + (glued > 0 ? $"Glue and screw the {Count(glued, "riser foot", "riser feet")} to the treads' backs. " : "")
+            + (glued > 0 ? $"Glue and screw {(glued == 1 ? "the riser's foot to the tread's back" : $"the {Number.Print(glued, 0)} risers' feet to the treads' backs")}. " : "")
             + "Knock the treads up to their nosings; glue and drive the tread wedges from below, trim them, then the riser wedges. Check the diagonals before the glue takes. "
             + (kit.Plan.Job.Survey.WayIn.Count > 0 ? "Put together it passes the way in." : "It is meant to go in whole.");
     }
@@ -101,11 +101,11 @@ public static class AssemblyWords
     // Told together, straight or tapered.
     private static PartKind Sort(PartKind kind) => kind switch { PartKind.TaperedTread => PartKind.Tread, PartKind.TaperedRiser => PartKind.Riser, _ => kind };
 
-    /// <summary>"tread T13", its number told once; "bottom newel N1".</summary>
+    /// <summary>"tread T13", the number told once, in its mark; "bottom newel N1".</summary>
     private static string Called(Part part)
     {
         var cut = part.Name.LastIndexOf(' ');
-        return cut > 0 && part.Name[(cut + 1)..].All(char.IsAsciiDigit) && part.Mark.EndsWith(part.Name[(cut + 1)..], StringComparison.Ordinal) ? $"{part.Name[..cut]} {part.Mark}" : $"{part.Name} {part.Mark}";
+        return $"{(cut > 0 && part.Name[(cut + 1)..].All(char.IsAsciiDigit) ? part.Name[..cut] : part.Name)} {part.Mark}";
     }
 
     private static string Pairs(Kit kit, IEnumerable<Joint> joints, JointKind kind) =>

@@ -18,6 +18,7 @@ internal sealed class NarrowEnd
 {
     private const double Reach = 90; // of the tread round the inner end of its nosing that is taken in, mm
     private const double Inset = 3;
+    private const int Crowded = 3; // corners
     private const double LeastHeight = 22; // of paper, so that the letters find room
     private readonly TreadView view;
     private readonly Placement? place;
@@ -52,6 +53,12 @@ internal sealed class NarrowEnd
                 break;
             }
             if (place is not null) break;
+        }
+        // Fewer corners do not crowd: they read in the view itself.
+        if (Corners.Length < Crowded)
+        {
+            place = null;
+            Window = Box2.Empty;
         }
         if (place is null) Corners = [];
         Words = place is null ? "" : $"narrow end {place.Scale.Told(stair.Units)}";

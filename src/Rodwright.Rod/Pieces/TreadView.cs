@@ -118,6 +118,7 @@ internal sealed class TreadView
         var placer = new LabelPlacer(place.Map(Board).Grown(letters ? lettering.Words * 3 : 0));
         placer.Avoid([place.Stroke(Outline, Pens.Outline, Layer.OutlineToCut)]);
         placer.Avoid(figures);
+        placer.Avoid(place.Map(Path2.Rectangle(Board.MinX, Board.MinY, Board.MaxX, Board.MaxY)));
         foreach (var (face, _) in Faces()) placer.Avoid(place.Map(face));
         foreach (var y in GlueUp.Of(part, stair.Job.Practice).Joints.Select(y => Board.MinY + y).Append(stair.Job.Practice.Nosing).Concat(part.Cuts.Where(c => c.Kind == CutKind.RoundedEdge).Select(c => c.Depth)))
             placer.Avoid(place.Map(Path2.Polyline(new Point2(0, y), new Point2(Board.MaxX, y))));

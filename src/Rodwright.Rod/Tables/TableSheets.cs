@@ -17,7 +17,7 @@ public static class TableSheets
     {
         var kit = rod.Stair.Kit;
         var words = new SheetWords("ordinates", "Ordinates for setting out by hand", "ordinates for setting out by hand",
-            Note: "Along from the left end, up from the lower edge (s, z: on the development)");
+            Note: "Along from left end, up from lower edge; s, z in development");
         return TableFlow.Sheets(rod, words, lettering => EqualParts.Of(kit.Parts).Select(g => Section(g, kit, lettering)));
     }
 
@@ -61,7 +61,7 @@ public static class TableSheets
         };
 
         // 12' 11 15/16" is longer than 3937.6.
-        TableColumn Figure(string name, double width = 15) => new(name, (kit.Plan.Units.IsInches && width > 12 ? width + 7 : width) * k, HorizontalAnchor.End);
+        TableColumn Figure(string name, double width = 15) => new(name, (kit.Plan.Units.IsInches && width > 12 ? width + 10 : width) * k, HorizontalAnchor.End);
     }
 
     /// <summary>Rows whose first cell is written once for each run of one feature.</summary>

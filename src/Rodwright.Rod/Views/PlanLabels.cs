@@ -13,6 +13,8 @@ namespace Rodwright.Rod.Views;
 /// <summary>Words on a plan: riser numbers, goings on the walking line, marks of strings and newels.</summary>
 public static class PlanLabels
 {
+    private const double Beyond = 200; // a string so near behind another might be taken for it, mm
+
     /// <summary>The lettering.</summary>
     /// <param name="view">What is drawn.</param>
     /// <param name="place">Where.</param>
@@ -124,7 +126,7 @@ public static class PlanLabels
             var (frame, face) = (part.FaceSide.Frame, board.Site.Face.At(s));
             if (part.Kind != PartKind.NewelString) return face;
             var back = face - part.FaceSide.Thickness * new Vector2(frame.W.X, frame.W.Y);
-            return view.Strings.Any(o => o.Part.Id != part.Id && o.Outline.Bounds.Grown(1).Holds(Box2.Empty.With(back))) ? face : back;
+            return view.Strings.Any(o => o.Part.Id != part.Id && Math.Abs(o.Part.FaceSide.Frame.U.Dot(frame.U)) > 0.9 && o.Outline.Bounds.Grown(Beyond).Holds(Box2.Empty.With(back))) ? face : back;
         }
     }
 
