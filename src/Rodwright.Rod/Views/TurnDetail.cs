@@ -44,7 +44,7 @@ public static class TurnDetail
         var (right, up, left, down) = (Reach(new(1, 0)), Reach(new(0, 1)), Reach(new(-1, 0)), Reach(new(0, -1)));
         var words = along.Y > 0.5 && !isHalf && plan.Turns.Length == 1 && TurnPlaces.FirstSquare(turn) == turn.FirstLine ? 0 : Words + 4; // under the window and the figures there
         var scale = Scale.ToFit(left.Timber + right.Timber, down.Timber + up.Timber, box.Width - left.Paper - right.Paper, box.Height - down.Paper - up.Paper - words, plan.Units);
-        if (beside is { Ratio: > 2 } plain && scale.Ratio >= plain.Ratio) return [];
+        if (beside is { Ratio: > 5 } plain && scale.Ratio >= plain.Ratio) return [];
         var f = scale.Factor;
         var centre = new Point2(
             across.X < -0.5 && !isHalf ? box.MaxX - right.Paper - right.Timber * f : box.MinX + left.Paper + left.Timber * f,
