@@ -69,7 +69,8 @@ public static class AssemblyWords
         }
         if (closing.Any(j => j.Kind == JointKind.UnderString && kit.Find(j.Male).Kind == PartKind.Handrail))
             words.Add($"Scribe and screw up beneath the string above: {string.Join(", ", closing.Where(j => j.Kind == JointKind.UnderString && kit.Find(j.Male).Kind == PartKind.Handrail).Select(j => $"{kit.Find(j.Male).Mark} under {kit.Find(j.Female).Mark}"))}; the balusters past it are cut to the same edge and skew-nailed.");
-        if (closing.Any(j => j.Kind == JointKind.NosingOnApron)) words.Add($"Pack out and pin {string.Join(", ", closing.Where(j => j.Kind == JointKind.NosingOnApron).Select(j => kit.Find(j.Female).Mark))} over the trimmer, then glue and pin the landing's nosing on it.");
+        if (closing.Any(j => j.Kind == JointKind.NosingOnApron)) words.Add($"Pack out and pin {string.Join(", ", closing.Where(j => j.Kind == JointKind.NosingOnApron).Select(j => kit.Find(j.Female).Mark))} over the trimmer, then glue and pin the nosing on it"
+            + (closing.Any(j => j.Kind == JointKind.EdgeCorner) ? "; round the well one after another, each corner tried before the piece is fixed." : "."));
         if (closing.Any(j => j.Kind is JointKind.TreadHousing or JointKind.RiserHousing && !moved.Contains(j.Male)))
         {
             words.Add("Slide them up into their housings from behind and below; glue and drive the wedges from below, treads first, then risers.");

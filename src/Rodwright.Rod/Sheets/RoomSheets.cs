@@ -2,6 +2,7 @@ using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Drawings.Sheets.Dimensions;
 using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Views;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Surveys;
@@ -22,7 +23,7 @@ public static class RoomSheets
         var within = place.Map(view.Bounds).Grown(2);
         List<Mark> lines =
         [
-            .. RoomMarks.Stair(view, place), .. RoomMarks.Walls(view, place), .. RoomMarks.Well(view, place),
+            .. RoomMarks.Stair(view, place), .. RoomMarks.Walls(view, place), .. RoomMarks.Well(view, place), .. RoomMarks.Linings(view, place),
             .. RoomMarks.Slopes(view, place, view.Bounds), .. RoomMarks.Least(view, place), .. Lengths(view, place, start.Lettering),
         ];
         return [start.Finish([.. lines, .. Labels(view, place, start.Lettering, lines, start.View), .. PanelNotes.Draw(Notes(view), start.Panel, start.Lettering.Words)])];
@@ -70,6 +71,12 @@ public static class RoomSheets
             }
             else if (!last) Say("taken as square", wall.To, 2);
             foreach (var opening in wall.Run.Openings) Say(opening.Words, wall.At(opening.At + opening.Width / 2), 2);
+        }
+        foreach (var lining in view.Linings.Where(p => p.Kind == PartKind.Apron))
+        {
+            // The nosing on it has the same number.
+            var box = Footprint.Of(lining).Bounds;
+            Say($"{lining.Mark}, LN{lining.Mark[2..]}", box.Centre, 2);
         }
         if (view.Well is { } well) Say("edge of the well", Free(view, well), 1.5);
         foreach (var above in view.Report.Headroom?.Above ?? [])

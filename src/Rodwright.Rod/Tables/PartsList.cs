@@ -3,6 +3,7 @@ using Rodwright.Drawings.Formats.Tables;
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
+using Rodwright.Rod.Pieces;
 using Rodwright.Rod.Views;
 
 namespace Rodwright.Rod.Tables;
@@ -87,8 +88,11 @@ public static class PartsList
                 var layers = BlockLayers.Of(stair.Job.BottomStep, part);
                 yield return $"built up of {Number.Print(layers.Count, 0)} layers of {stair.Units.Print(layers.Thickness)}, grain crossing";
                 break;
-            case PartKind.Handrail or PartKind.Carriage or PartKind.WallRail or PartKind.BaseRail or PartKind.Baluster or PartKind.WallNewel or PartKind.NewelCap:
+            case PartKind.Handrail or PartKind.WallRail or PartKind.BaseRail or PartKind.Baluster or PartKind.WallNewel or PartKind.NewelCap:
                 foreach (var remark in RailRemarks.Of(stair, part)) yield return remark;
+                break;
+            case PartKind.Carriage:
+                yield return CarriageEnd.WordsOf(part);
                 break;
             case PartKind.Wedge:
                 yield return $"tapers to {stair.Units.Print(Thin(part))}";
