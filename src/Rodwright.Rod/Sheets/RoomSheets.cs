@@ -97,7 +97,8 @@ public static class RoomSheets
     private static IEnumerable<string> Notes(RoomView view)
     {
         var (survey, report) = (view.Stair.Job.Survey, view.Report);
-        yield return $"Height {view.Stair.Units.Print(survey.Height)}: {Several(view.Stair.Units, survey.FloorToFloor)} measured, {view.Stair.Units.Print(survey.UpperFinish)} to come above, {view.Stair.Units.Print(survey.LowerFinish)} below";
+        yield return $"Height {view.Stair.Units.Print(survey.Height)}: {Several(view.Stair.Units, survey.FloorToFloor)} measured"
+            + (survey.UpperFinish == 0 && survey.LowerFinish == 0 ? "" : $", {view.Stair.Units.Print(survey.UpperFinish)} to come above, {view.Stair.Units.Print(survey.LowerFinish)} below");
         if (view.Frame.From is { } from) yield return $"First riser {view.Stair.Units.Print(from)} from the beginning of {view.Walls[survey.Place.Wall - 1].Name}";
         if (survey.Well is { } well)
             yield return (well.IsRectangle ? $"Well {view.Stair.Units.Print(well.Length.Mean)} × {view.Stair.Units.Print(well.Width.Mean)}" : $"Well of {Number.Print(well.Corners.Count, 0)} corners") + $", trimmer {view.Stair.Units.Print(well.Trimmer.Mean)} deep";

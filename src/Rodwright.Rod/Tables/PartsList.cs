@@ -31,7 +31,7 @@ public static class PartsList
         [
             group.Marks, NameOf(group), Number.Print(group.Parts.Length, 0), part.Material,
             stair.Units.Print(blank.Length), stair.Units.Print(blank.Width), stair.Units.Print(blank.Thickness),
-            string.Join("; ", blank.JointedUp.Select(j => $"{j.Mark}: {stair.Units.Print(j.Length)} x {stair.Units.Print(j.Width)}, {j.Edge}")),
+            string.Join("; ", blank.JointedUp.Select(j => $"{j.Mark}: {stair.Units.Print(j.Length)} × {stair.Units.Print(j.Width)}, {j.Edge}")),
             GlueUp.Of(part, stair.Job.Practice).InWords(stair.Units),
             string.Join("; ", Remarks(stair, part)),
         ];
