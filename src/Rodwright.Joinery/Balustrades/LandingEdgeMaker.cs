@@ -25,7 +25,7 @@ internal static class LandingEdgeMaker
         // The base rail stands wholly on it.
         var front = Math.Max(balustrade.Baluster / 2 + practice.Nosing, balustrade.BaseRail.Width / 2);
         var (wide, under) = (Math.Max(practice.NosingPiece, front + balustrade.BaseRail.Width / 2), rail.Floor - practice.Tread);
-        var apron = Path2.Rectangle(from, under - edge.Depth, to, under);
+        var apron = Path2.Rectangle(from, under - edge.DepthOf(plan.Job, Tolerance.IsSame(rail.Floor, plan.Risers * plan.Rise)), to, under);
         parts.Add(new()
         {
             Id = "apron-" + number, Name = Of("apron lining"), Mark = "AP" + number, Kind = PartKind.Apron, Material = edge.Material,

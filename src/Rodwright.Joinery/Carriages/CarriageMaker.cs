@@ -2,6 +2,9 @@ using Rodwright.Geometry;
 using Rodwright.Joinery.Balustrades;
 using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Parts;
+using Rodwright.Stairs.Findings;
+using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Jobs.Changes;
 using Rodwright.Stairs.Plans;
 
 namespace Rodwright.Joinery.Carriages;
@@ -14,6 +17,28 @@ internal static class CarriageMaker
     // A bracket begins so far behind its riser, clear of a glue block there, and laps so far down the carriage's side, mm (common practice).
     private const double BehindBlock = 6, Lap = 60;
 
+    // So many risers make a flight that one can run under.
+    private const int Least = 3;
+
+    /// <summary>Says so where the width asks for a carriage and the job wants none.</summary>
+    public static void Advise(StairPlan plan, List<Finding> findings)
+    {
+        var usual = Carriage.Usual(plan.Units);
+        var count = usual.For(plan.ClearWidth);
+        var flights = plan.Flights.Where(f => Under(plan, f).Count >= Least).ToList();
+        if (plan.Job.Carriage is not null || count == 0 || flights.Count == 0) return;
+        var carriages = count == 1 ? "a carriage" : $"{Number.Print(count, 0)} carriages";
+        findings.Add(new("RW4110", Severity.Note, "width",
+            $"{plan.Units.With(plan.ClearWidth)} between the strings, where up to {plan.Units.With(usual.Over)} is usually left to two strings alone: {carriages} under each straight flight would stiffen the steps", "carriages with brackets (carriage)")
+        {
+            Remedies = [Remedy.Of($"{carriages} under each straight flight", new FieldChange("carriage", "{}"))],
+        });
+    }
+
+    /// <summary>Square risers of a flight, with straight treads between them.</summary>
+    private static List<int> Under(StairPlan plan, FlightPlan flight) =>
+        [.. Enumerable.Range(flight.FirstRiser, flight.LastRiser - flight.FirstRiser + 1).Where(k => plan.Riser(k).Up.Dot(flight.Along) > 1 - 1e-9)];
+
     /// <summary>Adds carriages and brackets to the parts and gives their joints.</summary>
     public static List<Joint> Add(StairPlan plan, List<Part> parts)
     {
@@ -22,9 +47,8 @@ internal static class CarriageMaker
         var (n, marks) = (0, new ShapeMarks("CB"));
         foreach (var flight in plan.Flights)
         {
-            // Square risers with straight treads between them.
-            var risers = Enumerable.Range(flight.FirstRiser, flight.LastRiser - flight.FirstRiser + 1).Where(k => plan.Riser(k).Up.Dot(flight.Along) > 1 - 1e-9).ToList();
-            if (risers.Count < 3) continue;
+            var risers = Under(plan, flight);
+            if (risers.Count < Least) continue;
             for (var i = 0; i < count; i++) One(plan, flight, risers, (i + 1.0) / (count + 1), ++n, marks, parts, joints);
         }
         return joints;
@@ -33,8 +57,9 @@ internal static class CarriageMaker
     private static void One(StairPlan plan, FlightPlan flight, List<int> risers, double across, int number, ShapeMarks marks, List<Part> parts, List<Joint> joints)
     {
         var (practice, carriage, slope) = (plan.Job.Practice, plan.Job.Carriage!, plan.Rise / plan.Going);
-        var (first, last, start) = (risers[0], risers[^1], plan.Riser(risers[0]));
-        var upright = new Upright(new(start.Inner.Towards(start.Outer, across), flight.Along), false);
+        // A riser at an end of the flight may end on a newel: one between them tells the strings' faces.
+        var (first, last, between) = (risers[0], risers[^1], plan.Riser(risers[risers.Count / 2]));
+        var upright = new Upright(new(between.Inner.Towards(between.Outer, across), flight.Along), false);
         var (deep, thick) = (carriage.Section.Width / plan.Pitch.Cosine, carriage.Section.Thickness);
         var isOnFloor = first == 1 || plan.Steps[first - 2] == StepKind.Landing;
         var level = (first - 1) * plan.Rise;

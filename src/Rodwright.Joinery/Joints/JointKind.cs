@@ -42,6 +42,9 @@ public enum JointKind
     /// <summary>Landing nosing on the top edge of its apron lining.</summary>
     NosingOnApron,
 
+    /// <summary>Two nosings, or two apron linings, in a corner of the well: mitred, or one butted against the other's face.</summary>
+    EdgeCorner,
+
     /// <summary>End of a base rail against a newel's face.</summary>
     RailToNewel,
 

@@ -7,6 +7,7 @@ using Rodwright.Joinery.Proof;
 using Rodwright.Joinery.SmallParts;
 using Rodwright.Joinery.Steps;
 using Rodwright.Joinery.Strings;
+using Rodwright.Joinery.Wells;
 using Rodwright.Stairs.Balustrades;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
@@ -35,11 +36,13 @@ public static class Joiner
         if (!plan.RoundedEnds.IsEmpty) parts.AddRange(BullNose.Make(plan, sections.Risers[1], reaches));
         parts.AddRange(sections.Risers.Values.Where(r => r.Step > 1 || plan.RoundedEnds.IsEmpty).OrderBy(r => r.Step).Select(r => RiserMaker.Make(plan, r, findings, reaches)));
         List<Joint> rails = balustrade is null ? [] : BalustradeMaker.Add(plan, balustrade, strings, parts, findings);
-        if (plan.Job.LandingEdge is not null && !parts.Exists(p => p.Kind == PartKind.Apron))
+        if (plan.Job.LandingEdge is not null) rails.AddRange(WellEdgeMaker.Add(plan, parts, findings));
+        if (plan.Job.LandingEdge is not null && !parts.Exists(p => p.Kind == PartKind.Apron) && !findings.Exists(f => f.Code == "RW4108"))
         {
-            findings.Add(new("RW4107", Severity.Note, "landing edges", "no landing has an open edge with a balustrade on it, so no nosing and no apron lining is made",
+            findings.Add(new("RW4107", Severity.Note, "landing edges", "no landing has an open edge with a balustrade on it and no surveyed well one that is known to show, so no nosing and no apron lining is made",
                 "a half landing round a well, or a balustrade on the upper floor (balustrade.upperLanding.length)"));
         }
+        CarriageMaker.Advise(plan, findings);
         if (plan.Job.Carriage is not null) rails.AddRange(CarriageMaker.Add(plan, parts));
         if (plan.Job.SmallParts is not null) rails.AddRange(SmallPartMaker.Add(plan, strings, parts));
         var kit = new Kit(plan, [.. parts], [.. JointList.Of(plan, parts, reaches), .. rails], strings, [.. findings]);

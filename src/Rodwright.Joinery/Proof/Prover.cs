@@ -35,6 +35,7 @@ public static class Prover
                 JointKind.UnderString => RailProof.UnderString(j, male, female),
                 JointKind.RailOnNosing => LandingEdgeProof.RailOnNosing(j, male, female),
                 JointKind.NosingOnApron => LandingEdgeProof.NosingOnApron(j, male, female),
+                JointKind.EdgeCorner => LandingEdgeProof.Corner(j, male, female),
                 JointKind.RailToNewel => RailProof.ToNewel(j, male, female),
                 JointKind.InGroove => RailProof.InGroove(j, male, female),
                 JointKind.BracketToRail => RailProof.BracketToRail(j, male, female),

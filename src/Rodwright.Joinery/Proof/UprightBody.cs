@@ -18,7 +18,11 @@ internal sealed class UprightBody
         Ring = ring;
         Thickness = thickness;
         Box = Box2.Of(ring);
-        Plan = [.. new[] { (Box.MinX, 0.0), (Box.MaxX, 0.0), (Box.MaxX, -thickness), (Box.MinX, -thickness) }.Select(p => frame.ToWorld(new(p.Item1, 0), p.Item2).Plan)];
+        // A face that looks up tells what the piece covers: a level board, or the top edge of one with bevelled ends.
+        var told = part.Kind is PartKind.LandingNosing or PartKind.Apron ? part.Faces.FirstOrDefault(f => f.Frame.W.Z > 0.5) : null;
+        IsToldInPlan = told is not null;
+        Plan = told is not null ? [.. told.Outline.Flattened().Select(p => told.Frame.ToWorld(p).Plan)]
+            : [.. new[] { (Box.MinX, 0.0), (Box.MaxX, 0.0), (Box.MaxX, -thickness), (Box.MinX, -thickness) }.Select(p => frame.ToWorld(new(p.Item1, 0), p.Item2).Plan)];
         if (new Path2(Plan.Select(p => new Vertex2(p)), true).Area < 0) Plan.Reverse();
         PlanBox = Box2.Of(Plan);
         (Low, High) = (frame.Origin.Z + Box.MinY, frame.Origin.Z + Box.MaxY);
@@ -36,7 +40,7 @@ internal sealed class UprightBody
 
     public double Thickness { get; }
 
-    /// <summary>Corners of the rectangle it covers in plan, anticlockwise.</summary>
+    /// <summary>Corners of what it covers in plan, convex, anticlockwise.</summary>
     public List<Point2> Plan { get; }
 
     public Box2 PlanBox { get; }
@@ -46,6 +50,8 @@ internal sealed class UprightBody
     public double High { get; }
 
     private bool IsConvex { get; }
+
+    private bool IsToldInPlan { get; }
 
     /// <summary>The body of a part with an upright face side.</summary>
     public static UprightBody Of(Part part)
@@ -73,7 +79,7 @@ internal sealed class UprightBody
     {
         if (Math.Min(a.High, b.High) - Math.Max(a.Low, b.Low) <= Tolerance.Joint || !a.PlanBox.Overlaps(b.PlanBox, Tolerance.Joint)) return 0;
         var isParallel = Math.Abs(a.Frame.U.Cross(b.Frame.U).Length) < 1e-9;
-        if (!isParallel) return a.Crossing(b);
+        if (!isParallel || a.IsToldInPlan || b.IsToldInPlan) return a.Crossing(b);
         var w = a.Frame.ToLocal(b.Frame.Origin).W;
         var near = b.Frame.W.Dot(a.Frame.W) > 0 ? (From: w - b.Thickness, To: w) : (From: w, To: w + b.Thickness);
         if (Math.Min(0, near.To) - Math.Max(-a.Thickness, near.From) <= Tolerance.Joint) return 0;

@@ -56,12 +56,12 @@ internal static class SurveyFindings
         foreach (var stuck in report.WayIn.Where(v => !v.Passes))
         {
             var index = report.WayIn.Select(v => v.Stop).Distinct().ToList().IndexOf(stuck.Stop);
-            var most = stuck.Longest is > 0 and var longest ? $"; of its section {units.With(longest, 1)} passes" : "; its section is too large";
+            var most = stuck.Longest is > 0 and var longest ? $"; of its section no more than {units.With(longest, 1)} in length passes" : "; its section is too large";
             yield return stuck.Piece.Together
                 ? new("RW2708", Severity.Note, $"survey.wayIn[{index}]", $"{stuck.Piece.Mark} put together, {Size(units, stuck.Piece)}, does not pass the {stuck.Stop.Words}{most}", "carry it in as strings and steps, and put it together inside")
                 : new("RW2709", Severity.Breach, $"survey.wayIn[{index}]", $"{stuck.Piece.Mark}, {Size(units, stuck.Piece)}, does not pass the {stuck.Stop.Words}{most}", "another way in, through a window for instance; or joint the piece inside the house");
         }
     }
 
-    private static string Size(Units units, WayInPiece piece) => $"{units.Print(piece.Length)} x {units.Print(piece.Width)} x {units.Print(piece.Thickness)}";
+    private static string Size(Units units, WayInPiece piece) => $"{units.Print(piece.Length)} × {units.Print(piece.Width)} × {units.Print(piece.Thickness)}";
 }

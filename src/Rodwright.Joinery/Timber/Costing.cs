@@ -29,7 +29,7 @@ public sealed record Costing(ImmutableArray<CostLine> Lines, double Wood, double
             }
         }
         var bought = lines.Sum(l => l.Amount);
-        lines.Add(new("timber", "waste", $"{Number.Print(shop.Rates.Waste)} in 100 of {Money(shop, bought)}", bought * shop.Rates.Waste / 100));
+        lines.Add(new("timber", "waste", $"{Number.Print(shop.Rates.Waste)} % of {Money(shop, bought)}", bought * shop.Rates.Waste / 100));
         var wood = bought * (1 + shop.Rates.Waste / 100);
         foreach (var fixing in shop.Fixings)
             if (Count(plan, fixing.Per) is > 0 and var n) lines.Add(new("fixings", fixing.Name, $"{Of(n, fixing.Per)} x {Money(shop, fixing.Price)}", n * fixing.Price));
@@ -45,7 +45,7 @@ public sealed record Costing(ImmutableArray<CostLine> Lines, double Wood, double
         var work = minutes / 60 * shop.Rates.Hour;
         var costs = wood + fixings + work;
         lines.Add(new("total", "costs", $"wood {Money(shop, wood)} + fixings {Money(shop, fixings)} + work {Money(shop, work)}", costs));
-        lines.Add(new("total", "margin", $"{Number.Print(shop.Rates.Margin)} in 100 of {Money(shop, costs)}", costs * shop.Rates.Margin / 100));
+        lines.Add(new("total", "margin", $"{Number.Print(shop.Rates.Margin)} % of {Money(shop, costs)}", costs * shop.Rates.Margin / 100));
         lines.Add(new("total", "price", "costs + margin", costs * (1 + shop.Rates.Margin / 100)));
         return new(lines.ToImmutable(), wood, fixings, work, minutes, costs, costs * (1 + shop.Rates.Margin / 100));
     }

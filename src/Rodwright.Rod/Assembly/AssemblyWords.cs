@@ -2,6 +2,7 @@ using Rodwright.Geometry;
 using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Surveys;
+using Rodwright.Rod.Tables;
 using Rodwright.Stairs.Findings;
 
 namespace Rodwright.Rod.Assembly;
@@ -32,7 +33,7 @@ public static class AssemblyWords
     {
         var glued = kit.Joints.Count(j => j.Kind == JointKind.RiserToTread && flight.Steps.Contains(j.Male) && flight.Steps.Contains(j.Female));
         return $"{Marks(kit, flight.Strings)} with {Named(kit, flight.Steps)}, seen from below. Glue each tread to its riser, square, blocks rubbed in behind; stand them in one string laid face up, the other on top, cramped or propped from above. "
-            + (glued > 0 ? $"Glue and screw the {Count(glued, "riser foot", "riser feet")} to the treads' backs. " : "")
+            + (glued > 0 ? $"Glue and screw {(glued == 1 ? "the riser's foot to the tread's back" : $"the {Number.Print(glued, 0)} risers' feet to the treads' backs")}. " : "")
             + "Knock the treads up to their nosings; glue and drive the tread wedges from below, trim them, then the riser wedges. Check the diagonals before the glue takes. "
             + (kit.Plan.Job.Survey.WayIn.Count > 0 ? "Put together it passes the way in." : "It is meant to go in whole.");
     }
@@ -47,7 +48,7 @@ public static class AssemblyWords
     internal static string Steps(Kit kit, IReadOnlyCollection<string> fresh)
     {
         var steps = fresh.Select(id => kit.Find(id).Step).Distinct().Order().ToList();
-        return steps.Count == 1 ? $"Step {Number.Print(steps[0], 0)}" : $"Steps {string.Join(", ", Ranges(steps))}, from the bottom";
+        return steps.Count == 1 ? $"Step {Number.Print(steps[0], 0)}" : $"Steps {Ranges(steps)}, from the bottom";
     }
 
     internal static string Site(Kit kit, IReadOnlyCollection<string> fresh, IReadOnlyCollection<string> moved, IReadOnlyCollection<string> standing)
@@ -68,7 +69,8 @@ public static class AssemblyWords
         }
         if (closing.Any(j => j.Kind == JointKind.UnderString && kit.Find(j.Male).Kind == PartKind.Handrail))
             words.Add($"Scribe and screw up beneath the string above: {string.Join(", ", closing.Where(j => j.Kind == JointKind.UnderString && kit.Find(j.Male).Kind == PartKind.Handrail).Select(j => $"{kit.Find(j.Male).Mark} under {kit.Find(j.Female).Mark}"))}; the balusters past it are cut to the same edge and skew-nailed.");
-        if (closing.Any(j => j.Kind == JointKind.NosingOnApron)) words.Add($"Pack out and pin {string.Join(", ", closing.Where(j => j.Kind == JointKind.NosingOnApron).Select(j => kit.Find(j.Female).Mark))} over the trimmer, then glue and pin the landing's nosing on it.");
+        if (closing.Any(j => j.Kind == JointKind.NosingOnApron)) words.Add($"Pack out and pin {string.Join(", ", closing.Where(j => j.Kind == JointKind.NosingOnApron).Select(j => kit.Find(j.Female).Mark))} over the trimmer, then glue and pin the nosing on it"
+            + (closing.Any(j => j.Kind == JointKind.EdgeCorner) ? "; round the well one after another, each corner tried before the piece is fixed." : "."));
         if (closing.Any(j => j.Kind is JointKind.TreadHousing or JointKind.RiserHousing && !moved.Contains(j.Male)))
         {
             words.Add("Slide them up into their housings from behind and below; glue and drive the wedges from below, treads first, then risers.");
@@ -87,12 +89,24 @@ public static class AssemblyWords
     private static string Named(Kit kit, IReadOnlyCollection<string> ids)
     {
         var words = new List<string>();
-        foreach (var group in ids.Select(kit.Find).GroupBy(p => (p.Kind, IsCarrier: Carriers.Is(p))))
+        foreach (var group in ids.Select(kit.Find).GroupBy(p => (Kind: Sort(p.Kind), IsCarrier: Carriers.Is(p))))
         {
-            var parts = group.ToList();
-            words.Add(parts.Count == 1 || group.Key.IsCarrier ? string.Join(", ", parts.Select(p => $"{p.Name} {p.Mark}")) : string.Join(", ", parts.Select(p => p.Mark).Distinct().ToList() is { Count: var n } marks && n * 2 <= parts.Count ? marks.Select(m => $"{Number.Print(parts.Count(p => p.Mark == m), 0)} {m}") : [$"{parts[0].Mark} to {parts[^1].Mark}"]));
+            var parts = group.Key.Kind is PartKind.Tread or PartKind.Riser ? group.OrderBy(p => p.Step).ToList() : [.. group];
+            words.Add(parts.Count == 1 || group.Key.IsCarrier ? string.Join(", ", parts.Select(Called))
+                : parts.Select(p => p.Mark).Distinct().ToList() is { Count: var n } marks && n * 2 <= parts.Count ? string.Join(", ", marks.Select(m => $"{Number.Print(parts.Count(p => p.Mark == m), 0)} {m}"))
+                : new EqualParts([.. parts]).Marks);
         }
         return string.Join("; ", words);
+    }
+
+    // Told together, straight or tapered.
+    private static PartKind Sort(PartKind kind) => kind switch { PartKind.TaperedTread => PartKind.Tread, PartKind.TaperedRiser => PartKind.Riser, _ => kind };
+
+    /// <summary>"tread T13", the number told once, in its mark; "bottom newel N1".</summary>
+    private static string Called(Part part)
+    {
+        var cut = part.Name.LastIndexOf(' ');
+        return $"{(cut > 0 && part.Name[(cut + 1)..].All(char.IsAsciiDigit) ? part.Name[..cut] : part.Name)} {part.Mark}";
     }
 
     private static string Pairs(Kit kit, IEnumerable<Joint> joints, JointKind kind) =>
@@ -100,14 +114,18 @@ public static class AssemblyWords
 
     private static string Count(int count, string one, string? many = null) => count == 1 ? $"one {one}" : $"{Number.Print(count, 0)} {many ?? one + "s"}";
 
-    private static IEnumerable<string> Ranges(List<int> steps)
+    /// <summary>"13 and 14", "4 to 6", "2, 4 to 6 and 9".</summary>
+    private static string Ranges(List<int> steps)
     {
+        var runs = new List<string>();
         for (var i = 0; i < steps.Count;)
         {
             var j = i;
             while (j + 1 < steps.Count && steps[j + 1] == steps[j] + 1) j++;
-            yield return i == j ? Number.Print(steps[i], 0) : $"{Number.Print(steps[i], 0)} to {Number.Print(steps[j], 0)}";
+            if (j == i + 1) runs.AddRange([Number.Print(steps[i], 0), Number.Print(steps[j], 0)]);
+            else runs.Add(i == j ? Number.Print(steps[i], 0) : $"{Number.Print(steps[i], 0)} to {Number.Print(steps[j], 0)}");
             i = j + 1;
         }
+        return runs.Count == 1 ? runs[0] : $"{string.Join(", ", runs[..^1])} and {runs[^1]}";
     }
 }

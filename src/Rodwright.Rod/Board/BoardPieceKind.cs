@@ -17,4 +17,7 @@ public enum BoardPieceKind
 
     /// <summary>The tread of a tapered step on its board.</summary>
     TaperedStep,
+
+    /// <summary>A rail with what stands under it, seen from the stair.</summary>
+    Balustrade,
 }

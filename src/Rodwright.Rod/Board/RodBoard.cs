@@ -8,11 +8,11 @@ using Rodwright.Rod.Views;
 
 namespace Rodwright.Rod.Board;
 
-/// <summary>The rod as it hangs on a board: plan, strings in development, newels and tapered steps beside one another at one scale.</summary>
+/// <summary>The rod as it hangs on a board: plan, strings in development, newels, tapered steps and balustrade beside one another at one scale.</summary>
 /// <param name="Width">Of the board, mm.</param>
 /// <param name="Height">Of the board, mm.</param>
 /// <param name="Scale">Timber to paper, the same for every piece.</param>
-/// <param name="Pieces">Plan, wall strings, newel strings, newels, tapered steps: the order of the stages.</param>
+/// <param name="Pieces">Plan, wall strings, newel strings, newels, tapered steps: the order of the stages; then rails with what stands between them.</param>
 public sealed record RodBoard(double Width, double Height, Scale Scale, ImmutableArray<BoardPiece> Pieces)
 {
     /// <summary>The piece with an id; null for none.</summary>
@@ -30,6 +30,7 @@ public sealed record RodBoard(double Width, double Height, Scale Scale, Immutabl
         drafts.AddRange(StringView.All(stair, wall: true).Concat(StringView.All(stair, wall: false)).Select(v => StringPiece.Draw(bench, v)));
         drafts.AddRange(stair.Kit.Parts.Where(p => p.Kind == PartKind.Newel).Select(p => NewelPiece.Draw(bench, p)));
         drafts.AddRange(stair.Kit.Parts.Where(p => p.Kind == PartKind.TaperedTread).Select(p => StepPiece.Draw(bench, p)));
+        drafts.AddRange(stair.Kit.Parts.Where(p => p.Kind is PartKind.Handrail or PartKind.WallRail).Select(p => RailPiece.Draw(bench, p)));
         var mirrored = stair.Job.IsRightHanded;
         var (size, places) = (before?.Scale == at ? BoardLayout.Keep(drafts, before, mirrored) : null) ?? BoardLayout.Lay(drafts, mirrored);
         return new(size.X, size.Y, at, [.. drafts.Zip(places, (d, p) => d.At(p))]);

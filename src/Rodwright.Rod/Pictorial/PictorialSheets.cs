@@ -21,7 +21,7 @@ public static class PictorialSheets
         var start = SheetStart.For(rod, new("pictorial", "The stair, pictorial", "the whole stair, pictorial", Note: "Do not measure from this picture"),
             _ => new(picture.Bounds.Width, picture.Bounds.Height, 2, 2, 2, 2), finer: true);
         const string words = "The stair as it stands, seen over its open side with the bottom step towards you. All three main directions are shortened alike (isometric): it shows how the pieces stand, "
-            + "sizes are on the other sheets. Heavy lines: where a piece turns out of sight. The piece of every line can be picked on the screen.";
+            + "sizes are on the other sheets. Heavy lines: where a piece turns out of sight.";
         return [start.Finish([.. picture.Draw(start.Place(picture.Bounds)), .. PiecePanel.Draw(start, rod.Stair, [], words)])];
     }
 

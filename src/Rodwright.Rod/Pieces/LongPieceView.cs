@@ -15,11 +15,16 @@ namespace Rodwright.Rod.Pieces;
 /// <param name="HasEnds">Whether the ends are drawn large above it.</param>
 internal sealed record LongPieceView(Part Part, IReadOnlyList<Point2> Stations, bool StationsAbove, bool HasEnds)
 {
-    private const double Shown = 90; // of each end, mm of timber
     private const double Between = 30; // least paper between both ends, mm
     private const double Off = 3; // ordinates' lines from the drawing, mm of paper
 
     private readonly Path2 outline = PieceEnds.OnBoard(Part);
+
+    /// <summary>How much of each end is drawn large, mm of timber.</summary>
+    public double Shown { get; init; } = 90;
+
+    /// <summary>The scale of both ends; null takes full size, on small paper half.</summary>
+    public Scale? Ends { get; init; }
 
     /// <summary>The room it needs.</summary>
     public ViewNeed Need(SheetLettering lettering)
@@ -60,7 +65,7 @@ internal sealed record LongPieceView(Part Part, IReadOnlyList<Point2> Stations, 
         yield return new TextMark(new((left + wide + right) / 2, foot + lettering.Words), words, lettering.Words, Layer.Lettering, HorizontalAnchor.Middle, VerticalAnchor.Middle);
     }
 
-    private static Scale EndScale(SheetLettering lettering) => lettering.Mark < 6 ? Scale.Usual[1] : Scale.Full;
+    private Scale EndScale(SheetLettering lettering) => Ends ?? (lettering.Mark < 6 ? Scale.Usual[1] : Scale.Full);
 
     private IEnumerable<StrokeMark> Lines(Placement place)
     {

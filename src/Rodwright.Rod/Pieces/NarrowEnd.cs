@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Rodwright.Drawings.Fonts;
 using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets;
@@ -17,6 +18,7 @@ internal sealed class NarrowEnd
 {
     private const double Reach = 90; // of the tread round the inner end of its nosing that is taken in, mm
     private const double Inset = 3;
+    private const int Crowded = 3; // corners
     private const double LeastHeight = 22; // of paper, so that the letters find room
     private readonly TreadView view;
     private readonly Placement? place;
@@ -52,9 +54,17 @@ internal sealed class NarrowEnd
             }
             if (place is not null) break;
         }
+        // Fewer corners do not crowd: they read in the view itself.
+        if (Corners.Length < Crowded)
+        {
+            place = null;
+            Window = Box2.Empty;
+        }
         if (place is null) Corners = [];
         Words = place is null ? "" : $"narrow end {place.Scale.Told(stair.Units)}";
-        Room = Window.IsEmpty ? Window : Window with { MinY = Window.MinY - lettering.Words * 2 };
+        // White beneath the whole of its words, which may be wider than the window.
+        var over = Math.Max(0, Lettering.Width(Words, lettering.Words) + 1.2 - Window.Width);
+        Room = Window.IsEmpty ? Window : new(Window.MinX - (isLeft ? 0 : over), Window.MinY - lettering.Words * 2, Window.MaxX + (isLeft ? over : 0), Window.MaxY);
     }
 
     /// <summary>The corners drawn here, by index; none where there is no room.</summary>

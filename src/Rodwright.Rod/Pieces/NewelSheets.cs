@@ -62,7 +62,7 @@ internal static class NewelSheets
         {
             Name = $"{sheet.Name}-{Number.Print(n + 1, 0)}",
             Title = $"{sheet.Title}, faces {string.Join(' ', faces.Select(i => part.Faces[i].Looks))}",
-            Block = sheet.Block! with { Piece = $"{part.Name}, faces {string.Join(" and ", faces.Select(i => part.Faces[i].Looks))}" },
+            Block = sheet.Block! with { Piece = $"{Sentence.Begin(part.Name)}, faces {string.Join(" and ", faces.Select(i => part.Faces[i].Looks))}" },
         };
     }
 
@@ -71,9 +71,12 @@ internal static class NewelSheets
         var depths = part.Cuts.GroupBy(c => (c.Kind, Depth: rod.Units.Print(c.Depth)))
             .Select(g => $"{WordOf(g.Key.Kind)} {g.Key.Depth} deep{(g.Key.Kind == CutKind.Bore ? $", ø{rod.Units.Print(g.First().Shape.Bounds.Width)}" : "")}");
         return $"Heights up from the foot, distances from the left arris of each face as looked at. {rod.Units.Print(part.Blank.Width)} square, {rod.Units.Print(part.Blank.Length)} long; "
-            + $"foot {rod.Units.Print(part.FaceSide.Frame.Origin.Z)} above the lower floor. {Sentence.Begin(string.Join("; ", depths.Distinct()))}. "
+            + $"{Foot(rod.Units, part.FaceSide.Frame.Origin.Z)}. {Sentence.Begin(string.Join("; ", depths.Distinct()))}. "
             + $"Face side {part.Faces[faceSide].Looks}, face edge {part.Faces[faceEdge].Looks}. Breaks leave out plain wood; FFL: finished floor.";
     }
+
+    private static string Foot(Units units, double above) => Math.Abs(above) < Tolerance.Joint ? "foot on the lower finished floor"
+        : $"foot {units.Print(Math.Abs(above))} {(above > 0 ? "above" : "below")} the lower finished floor";
 
     private static string WordOf(CutKind kind) => kind switch
     {

@@ -22,8 +22,9 @@ internal static class RailSheets
         .. Rails(rod, PartKind.WallRail, new("wall-rails", "Wall rails", "wall rails", "", "Face side"),
             "Seen from the stair, along from the left end of the board. Above: corners; below: the middle of each bracket. Both ends are cut plumb."),
         .. Sticks(rod, [PartKind.LandingNosing, PartKind.Apron], new("landing-edges", "Landing edges", "landing edges", "", "Face side"),
-            $"The nosing seen from above, its rounded front edge at the bottom; the apron lining seen from the well, packed out {rod.Units.Print(rod.Stair.Job.LandingEdge?.Packing ?? 0)} from the trimmer so that its face is flush with the "
-            + $"balusters', and the nosing stands {rod.Units.Print(rod.Stair.Job.Practice.Nosing)} in front of it. Along from the left end, on each edge."),
+            $"The nosing seen from above, its rounded front edge at the bottom; the apron lining seen from the well, packed out {rod.Units.Print(rod.Stair.Job.LandingEdge?.Packing ?? 0)} from the trimmer"
+            + (rod.Stair.Kit.Joints.Any(j => j.Kind == JointKind.RailOnNosing) ? ", under a balustrade so that its face is flush with the balusters'" : "") + $"; the nosing stands {rod.Units.Print(rod.Stair.Job.Practice.Nosing)} in front of it. Along from the left end, on each edge."
+            + (rod.Stair.Kit.Joints.Any(j => j.Kind == JointKind.EdgeCorner) ? " Round the well they follow its edge as measured: linings butted in its corners, mitred where the floor stands out; nosings mitred. Try every corner on site before it is cut." : "")),
         .. Sticks(rod, [PartKind.Baluster], new("balusters", "Balusters", "balusters", "", "Face side"),
             "Seen on the face side, from the stair, foot on the left. Along from the left end, on each edge. One piece of each shape is cut true and is the template for the rest of its mark."),
         .. Sticks(rod, [PartKind.Fillet], new("fillets", "Fillets", "fillets", "", "Face side"),
@@ -47,8 +48,21 @@ internal static class RailSheets
         var (part, units) = (group.First, rod.Units);
         var count = group.Parts.Length == 1 ? "" : $"{Number.Print(group.Parts.Length, 0)} of ";
         return new(group.Marks,
-            $"{PartsList.NameOf(group)}, {count}{units.Print(part.Blank.Length)} by {units.Print(part.Blank.Width)} by {units.Print(part.Blank.Thickness)}; {PieceEnds.Words(part, false)}, {PieceEnds.Words(part, true)}{UpperEnd(part)}{more}",
+            $"{PartsList.NameOf(group)}, {count}{units.Print(part.Blank.Length)} by {units.Print(part.Blank.Width)} by {units.Print(part.Blank.Thickness)}; {Mitres(part) ?? $"{PieceEnds.Words(part, false)}, {PieceEnds.Words(part, true)}{UpperEnd(part)}"}{more}",
             [.. group.Parts.Select(p => p.Id)], view.Need(lettering), place => view.Draw(place, lettering));
+    }
+
+    /// <summary>Both ends of a lining cut on the slant through its thickness, as its top edge tells; null for other pieces.</summary>
+    private static string? Mitres(Part part)
+    {
+        if (part is not { Kind: PartKind.Apron, Faces.Length: 2 }) return null;
+        var (top, thick) = (part.Faces[1].Outline.Vertices.Select(v => v.At).ToList(), part.FaceSide.Thickness);
+        var (face, back) = (top.Where(p => p.Y < thick / 2).Select(p => p.X).ToList(), top.Where(p => p.Y >= thick / 2).Select(p => p.X).ToList());
+        return $"{End("left", face.Min() - back.Min())}, {End("right", back.Max() - face.Max())}";
+
+        // Positive where the back is the longer.
+        string End(string side, double longer) => Math.Abs(longer) < Tolerance.Print ? $"{side} end square"
+            : $"{side} end {Number.Print(Angle.OfPitch(Math.Abs(longer), thick).Degrees, 2)}° off square through its thickness, the {(longer > 0 ? "back" : "face")} longer";
     }
 
     private static string UpperEnd(Part part) => part.Kind is PartKind.Baluster or PartKind.Fillet || Math.Abs(part.Blank.Grain.Y) < Tolerance.Joint ? "" : $", upper end on the {(part.Blank.Grain.Y > 0 ? "right" : "left")}";

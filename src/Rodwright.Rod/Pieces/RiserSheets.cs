@@ -18,8 +18,16 @@ internal static class RiserSheets
     {
         var groups = EqualParts.Of(rod.Stair.Kit.Parts.Where(p => p.Kind is PartKind.Riser or PartKind.TaperedRiser));
         return RowFlow.Sheets(rod, new("risers", "Risers", "risers", "", "Face side"), l => [.. groups.Select(g => Row(rod, g, l))],
-            "Seen from the foot of the stair, on the face side. Along from the left end, up from the bottom edge. Above the face: the ends of the top edge, full size, face downwards, "
-            + "with the places of their corners from that end of the board. Hidden lines: faces of strings and newels.");
+            ids => "Seen from the foot of the stair, on the face side. Along from the left end, up from the bottom edge. "
+                + (ids.Any(id => IsBevelled(rod, rod.Stair.Kit.Find(id)))
+                    ? "Above the face: the ends of the top edge, full size, face downwards, with the places of their corners from that end of the board. " : "")
+                + "Hidden lines: faces of strings and newels.");
+    }
+
+    private static bool IsBevelled(RodJob rod, Part part)
+    {
+        var (left, right) = RiserEnd.Of(rod.Stair, part);
+        return left.IsBevelled || right.IsBevelled;
     }
 
     private static PieceRow Row(RodJob rod, EqualParts group, SheetLettering lettering)

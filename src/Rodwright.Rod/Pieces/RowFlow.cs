@@ -16,7 +16,14 @@ internal static class RowFlow
     /// <param name="words">Names.</param>
     /// <param name="rows">The rows, for a lettering.</param>
     /// <param name="notes">Written in the panel.</param>
-    public static IEnumerable<Sheet> Sheets(RodJob rod, SheetWords words, Func<SheetLettering, IReadOnlyList<PieceRow>> rows, string notes)
+    public static IEnumerable<Sheet> Sheets(RodJob rod, SheetWords words, Func<SheetLettering, IReadOnlyList<PieceRow>> rows, string notes) => Sheets(rod, words, rows, _ => notes);
+
+    /// <summary>The sheets, each with the notes its own pieces need; none when there are no rows.</summary>
+    /// <param name="rod">Job and paper.</param>
+    /// <param name="words">Names.</param>
+    /// <param name="rows">The rows, for a lettering.</param>
+    /// <param name="notes">Written in the panel, for the ids of the pieces on a sheet.</param>
+    public static IEnumerable<Sheet> Sheets(RodJob rod, SheetWords words, Func<SheetLettering, IReadOnlyList<PieceRow>> rows, Func<IReadOnlyCollection<string>, string> notes)
     {
         var start = Begin(rod, words, rows);
         var list = rows(start.Lettering);
@@ -37,7 +44,7 @@ internal static class RowFlow
             ids.AddRange(row.Ids);
             y -= height + Apart;
         }
-        return pages.Select((page, i) => start.Finish([.. page.Marks, .. PiecePanel.Draw(start, rod.Stair, page.Ids, notes)]) with
+        return pages.Select((page, i) => start.Finish([.. page.Marks, .. PiecePanel.Draw(start, rod.Stair, page.Ids, notes(page.Ids))]) with
         {
             Name = pages.Count == 1 ? words.Name : $"{words.Name}-{Number.Print(i + 1, 0)}",
             Title = pages.Count == 1 ? words.Title : $"{words.Title}, {Number.Print(i + 1, 0)}",

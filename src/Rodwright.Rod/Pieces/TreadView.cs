@@ -119,13 +119,14 @@ internal sealed class TreadView
         var placer = new LabelPlacer(place.Map(Board).Grown(letters ? lettering.Words * 3 : 0));
         placer.Avoid([place.Stroke(Outline, Pens.Outline, Layer.OutlineToCut)]);
         placer.Avoid(figures);
+        placer.Avoid(place.Map(Path2.Rectangle(Board.MinX, Board.MinY, Board.MaxX, Board.MaxY)));
         foreach (var (face, _) in Faces()) placer.Avoid(place.Map(face));
-        foreach (var y in GlueUp.Of(part, stair.Job.Practice).Joints.Select(y => Board.MinY + y).Append(stair.Job.Practice.Nosing))
+        foreach (var y in GlueUp.Of(part, stair.Job.Practice).Joints.Select(y => Board.MinY + y).Append(stair.Job.Practice.Nosing).Concat(part.Cuts.Where(c => c.Kind == CutKind.RoundedEdge).Select(c => c.Depth)))
             placer.Avoid(place.Map(Path2.Polyline(new Point2(0, y), new Point2(Board.MaxX, y))));
         var middle = place.Map(Middle());
         foreach (var mark in placer.Place(part.Mark, middle, lettering.Mark, bold: true, of: part.Id)?.Marks ?? []) yield return mark;
         // Beside the mark on a narrow board, below it on a wide one.
-        var beside = place.Map(Board.Height) < lettering.Mark * 4;
+        var beside = place.Map(Board.Height) < lettering.Mark * 6;
         var grain = placer.Place("↔ grain", middle + (beside ? new(lettering.Mark * 4, 0) : new(0, -lettering.Mark * 2)), lettering.Words, of: part.Id);
         if (grain is { Lead: null }) yield return grain.Text;
         if (!letters) yield break;

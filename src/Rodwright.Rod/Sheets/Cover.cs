@@ -51,15 +51,14 @@ public static class Cover
         var found = stair.Findings.OrderByDescending(f => f.Severity).ToList();
         if (found.Count == 0) flow.Paragraph("Nothing pinches.");
         foreach (var finding in found)
-            flow.Paragraph($"{CoverWords.Severity(finding.Severity)}. {Sentence(finding.Message)}{(finding.Hint.Length > 0 ? $" What would free it: {finding.Hint}." : "")}");
+            flow.Paragraph(CoverWords.Told(finding));
     }
 
     private static void Regulation(SheetFlow flow, Stair stair)
     {
         var report = stair.Regulation;
         flow.Heading(report.Title, 24 * flow.Height);
-        flow.Paragraph(
-            $"{Count(report, CheckOutcome.Pass)} kept, {Count(report, CheckOutcome.Fail)} not kept, {Count(report, CheckOutcome.Advice)} of advice not followed, {Count(report, CheckOutcome.NotChecked)} not checked. {report.Measures}");
+        flow.Paragraph($"{Tally(report)}. {report.Measures}");
         if (report.DoubtWords.Length > 0) flow.Paragraph(report.DoubtWords);
         if (stair.Job.ModelScale != 1) flow.Paragraph($"{SheetStart.ModelWords(stair.Job)}; limits are multiplied by {Number.Print(stair.Job.ModelScale, 3)}.");
         flow.Table(
@@ -85,7 +84,12 @@ public static class Cover
         foreach (var clash in proof.Clashes.Concat(proof.NewelCuts).Take(8)) flow.Paragraph($"{clash.First} and {clash.Second}: {clash.Words(rod.Units)}");
     }
 
-    private static string Count(RegulationReport report, CheckOutcome outcome) => Number.Print(report.Count(outcome), 0);
-
-    private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..].TrimEnd('.') + ".";
+    private static string Tally(RegulationReport report)
+    {
+        var (failed, advised, open) = (report.Count(CheckOutcome.Fail), report.Count(CheckOutcome.Advice), report.Count(CheckOutcome.NotChecked));
+        var words = new List<string> { $"{Number.Print(report.Count(CheckOutcome.Pass), 0)} kept", failed > 0 ? $"{Number.Print(failed, 0)} NOT KEPT" : "none broken" };
+        if (advised > 0) words.Add($"{Number.Print(advised, 0)} {(advised == 1 ? "piece" : "pieces")} of advice not followed");
+        if (open > 0) words.Add($"{Number.Print(open, 0)} not checked");
+        return string.Join(", ", words);
+    }
 }

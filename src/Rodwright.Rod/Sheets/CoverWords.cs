@@ -83,6 +83,14 @@ internal static class CoverWords
         _ => "Note",
     };
 
+    /// <summary>What was found, and what to do about it: what pinches is freed, a note only says what could be done otherwise.</summary>
+    public static string Told(Finding finding)
+    {
+        var hint = finding.Hint.TrimEnd('.');
+        var said = $"{Severity(finding.Severity)}. {Sentence.Begin(finding.Message.TrimEnd('.'))}.";
+        return hint.Length == 0 ? said : finding.Severity == Stairs.Findings.Severity.Note ? $"{said} {Sentence.Begin(hint)}." : $"{said} What would free it: {hint}.";
+    }
+
     public static IEnumerable<string> Cautions(Job job)
     {
         yield return "Check every size on site before cutting: the walls are not square, and this stair is.";

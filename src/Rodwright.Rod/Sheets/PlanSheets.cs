@@ -3,6 +3,7 @@ using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Rod.Views;
+using Rodwright.Stairs.Findings;
 
 namespace Rodwright.Rod.Sheets;
 
@@ -18,7 +19,10 @@ public static class PlanSheets
     {
         var view = new PlanView(rod.Stair);
         var start = SheetStart.For(rod, new("plan", "Plan", "Plan", Note: "Riser faces solid, nosings broken"), l => PlanFigures.Need(view, l));
-        var sheet = start.Finish([.. On(view, start.Place(view.Bounds), start.Lettering, start.View), .. Panel(view, start, out var whole)]);
+        var panel = Panel(view, start, out var whole);
+        // What stands larger on the turns' own sheet is not crowded in here as well.
+        if (!whole) panel = PanelNotes.Draw(Notes(view.Stair), start.Panel, start.Lettering.Words);
+        var sheet = start.Finish([.. On(view, start.Place(view.Bounds), start.Lettering, start.View), .. panel]);
         return whole ? [sheet] : [sheet, Turns(rod, view, start.Scale)];
     }
 
@@ -73,16 +77,24 @@ public static class PlanSheets
         var details = 0;
         while (details < TurnDetail.Count(plan) && left + Detail + (table.Width > 0 ? table.Width + 3 : 0) <= panel.MaxX)
         {
-            marks.AddRange(TurnDetail.Draw(view, panel with { MinX = left, MaxX = left + Detail }, details++));
+            var detail = TurnDetail.Draw(view, panel with { MinX = left, MaxX = left + Detail }, details, start.Scale);
+            if (detail.Count == 0) break;
+            marks.AddRange(detail);
+            details++;
             left += Detail + 3;
         }
+        var below = Box2.Empty;
         if (table.Width > 0)
         {
-            marks.AddRange(TaperTable.Draw(plan, panel with { MinX = left }, start.Lettering.Words).Marks);
+            var drawn = TaperTable.Draw(plan, panel with { MinX = left }, start.Lettering.Words).Marks;
+            marks.AddRange(drawn);
+            below = panel with { MinX = left, MaxY = drawn.Min(m => m.Bounds.MinY) - 3 };
             left += table.Width + 5;
         }
         whole = details == TurnDetail.Count(plan) && (table.Width > 0 || !plan.TaperedSteps.Any());
-        if (panel.MaxX - left >= 40) marks.AddRange(PanelNotes.Draw(Notes(view.Stair), panel with { MinX = left }, start.Lettering.Words));
+        // Under a wide table when there is no room beside it.
+        if (panel.MaxX - left < 40 && !below.IsEmpty && below.Height > 0) marks.AddRange(PanelNotes.Draw(Notes(view.Stair), below, start.Lettering.Words));
+        else if (panel.MaxX - left >= 40) marks.AddRange(PanelNotes.Draw(Notes(view.Stair), panel with { MinX = left }, start.Lettering.Words));
         return marks;
     }
 
@@ -92,7 +104,7 @@ public static class PlanSheets
         yield return $"{Number.Print(plan.Risers, 0)} risers of {plan.Units.Print(plan.Rise, 2)}. Going {plan.Units.Print(plan.Going)}, pitch {Number.Print(plan.Pitch.Degrees, 2)}°";
         yield return $"Width over strings {plan.Units.Print(job.Width)}, clear {plan.Units.Print(plan.ClearWidth)}";
         foreach (var turn in plan.Turns)
-            yield return $"First riser of {TurnWords.The(plan, turn)} {plan.Units.Print(turn.FirstRiser)} outside the newel's centre, last {plan.Units.Print(turn.LastRiser)}: {turn.DecidedBy}";
+            yield return turn.FirstRiser == 0 && turn.LastRiser == 0 ? $"First and last riser of {TurnWords.The(plan, turn)} on the newel's centre" : $"First riser of {TurnWords.The(plan, turn)} {plan.Units.Print(turn.FirstRiser)} outside the newel's centre, last {plan.Units.Print(turn.LastRiser)}. {Sentence.Begin(turn.DecidedBy)}";
         yield return $"Walking line {plan.Units.Print(plan.WalkingRadius - plan.InnerThickness / 2)} from the inner string's face";
         yield return $"Nosing {plan.Units.Print(job.Practice.Nosing)}. All ordinates to riser faces";
     }

@@ -2,6 +2,7 @@ using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Drawings.Sheets.Dimensions;
 using Rodwright.Geometry;
+using Rodwright.Joinery.Parts;
 using Rodwright.Rod.Views;
 using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Surveys;
@@ -22,7 +23,7 @@ public static class RoomSheets
         var within = place.Map(view.Bounds).Grown(2);
         List<Mark> lines =
         [
-            .. RoomMarks.Stair(view, place), .. RoomMarks.Walls(view, place), .. RoomMarks.Well(view, place),
+            .. RoomMarks.Stair(view, place), .. RoomMarks.Walls(view, place), .. RoomMarks.Well(view, place), .. RoomMarks.Linings(view, place),
             .. RoomMarks.Slopes(view, place, view.Bounds), .. RoomMarks.Least(view, place), .. Lengths(view, place, start.Lettering),
         ];
         return [start.Finish([.. lines, .. Labels(view, place, start.Lettering, lines, start.View), .. PanelNotes.Draw(Notes(view), start.Panel, start.Lettering.Words)])];
@@ -71,6 +72,12 @@ public static class RoomSheets
             else if (!last) Say("taken as square", wall.To, 2);
             foreach (var opening in wall.Run.Openings) Say(opening.Words, wall.At(opening.At + opening.Width / 2), 2);
         }
+        foreach (var lining in view.Linings.Where(p => p.Kind == PartKind.Apron))
+        {
+            // The nosing on it has the same number.
+            var box = Footprint.Of(lining).Bounds;
+            Say($"{lining.Mark}, LN{lining.Mark[2..]}", box.Centre, 2);
+        }
         if (view.Well is { } well) Say("edge of the well", Free(view, well), 1.5);
         foreach (var above in view.Report.Headroom?.Above ?? [])
             if (view.Contour(above, view.Report.HeadroomWanted ?? 2000, view.Bounds) is { } contour) Say($"{above.Name} {view.Stair.Units.Print(view.Report.HeadroomWanted ?? 2000, 0)} high", contour.A.Towards(contour.B, 0.3), 1.5);
@@ -90,7 +97,8 @@ public static class RoomSheets
     private static IEnumerable<string> Notes(RoomView view)
     {
         var (survey, report) = (view.Stair.Job.Survey, view.Report);
-        yield return $"Height {view.Stair.Units.Print(survey.Height)}: {Several(view.Stair.Units, survey.FloorToFloor)} measured, {view.Stair.Units.Print(survey.UpperFinish)} to come above, {view.Stair.Units.Print(survey.LowerFinish)} below";
+        yield return $"Height {view.Stair.Units.Print(survey.Height)}: {Several(view.Stair.Units, survey.FloorToFloor)} measured"
+            + (survey.UpperFinish == 0 && survey.LowerFinish == 0 ? "" : $", {view.Stair.Units.Print(survey.UpperFinish)} to come above, {view.Stair.Units.Print(survey.LowerFinish)} below");
         if (view.Frame.From is { } from) yield return $"First riser {view.Stair.Units.Print(from)} from the beginning of {view.Walls[survey.Place.Wall - 1].Name}";
         if (survey.Well is { } well)
             yield return (well.IsRectangle ? $"Well {view.Stair.Units.Print(well.Length.Mean)} × {view.Stair.Units.Print(well.Width.Mean)}" : $"Well of {Number.Print(well.Corners.Count, 0)} corners") + $", trimmer {view.Stair.Units.Print(well.Trimmer.Mean)} deep";

@@ -105,6 +105,7 @@ public sealed class SheetFlow
         {
             Name = i == 0 ? start.Empty.Name : $"{start.Empty.Name}-{Number.Print(i + 1, 0)}",
             Title = i == 0 ? start.Empty.Title : $"{start.Empty.Title}, continued",
+            Block = i == 0 ? start.Empty.Block : start.Empty.Block! with { Piece = $"{start.Empty.Block!.Piece}, continued" },
         }),
     ];
 

@@ -2,6 +2,7 @@ using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
+using Rodwright.Stairs.Findings;
 using Rodwright.Stairs.Jobs;
 
 namespace Rodwright.Rod.Sheets;
@@ -141,7 +142,7 @@ public sealed record SheetStart
         return new()
         {
             Job = job.Title,
-            Piece = words.Piece,
+            Piece = Sentence.Begin(words.Piece),
             Mark = words.Mark,
             Date = rod.Style.Date,
             Revision = rod.Style.Revision,

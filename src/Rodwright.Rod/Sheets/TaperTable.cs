@@ -27,7 +27,7 @@ public static class TaperTable
             Mm(s.NarrowAlongFaces), Mm(s.NarrowStraight), Mm(s.NarrowTreadWidth), Mm(s.Wide), Number.Fixed(Math.Abs(s.Taper.Degrees), 2) + "°",
         ]), height);
 
-        TableColumn Column(string title, double width) => new(title, (plan.Units.IsInches && title != "Step" ? Math.Max(width, 17.5) : width) * k, HorizontalAnchor.End);
+        TableColumn Column(string title, double width) => new(title, (plan.Units.IsInches && title != "Step" ? Math.Max(width, 21) : width) * k, HorizontalAnchor.End);
 
         string Mm(double value) => plan.Units.Fixed(value, 1);
     }

@@ -4,6 +4,7 @@ using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Timber;
+using Rodwright.Rod.Pieces;
 using Rodwright.Rod.Views;
 
 namespace Rodwright.Rod.Tables;
@@ -30,7 +31,7 @@ public static class PartsList
         [
             group.Marks, NameOf(group), Number.Print(group.Parts.Length, 0), part.Material,
             stair.Units.Print(blank.Length), stair.Units.Print(blank.Width), stair.Units.Print(blank.Thickness),
-            string.Join("; ", blank.JointedUp.Select(j => $"{j.Mark}: {stair.Units.Print(j.Length)} x {stair.Units.Print(j.Width)}, {j.Edge}")),
+            string.Join("; ", blank.JointedUp.Select(j => $"{j.Mark}: {stair.Units.Print(j.Length)} × {stair.Units.Print(j.Width)}, {j.Edge}")),
             GlueUp.Of(part, stair.Job.Practice).InWords(stair.Units),
             string.Join("; ", Remarks(stair, part)),
         ];
@@ -88,8 +89,11 @@ public static class PartsList
                 var layers = BlockLayers.Of(stair.Job.BottomStep, part);
                 yield return $"built up of {Number.Print(layers.Count, 0)} layers of {stair.Units.Print(layers.Thickness)}, grain crossing";
                 break;
-            case PartKind.Handrail or PartKind.Carriage or PartKind.WallRail or PartKind.BaseRail or PartKind.Baluster or PartKind.WallNewel or PartKind.NewelCap:
+            case PartKind.Handrail or PartKind.WallRail or PartKind.BaseRail or PartKind.Baluster or PartKind.WallNewel or PartKind.NewelCap:
                 foreach (var remark in RailRemarks.Of(stair, part)) yield return remark;
+                break;
+            case PartKind.Carriage:
+                yield return CarriageEnd.WordsOf(part);
                 break;
             case PartKind.Wedge:
                 yield return $"tapers to {stair.Units.Print(Thin(part))}";

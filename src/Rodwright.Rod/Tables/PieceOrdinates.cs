@@ -49,12 +49,19 @@ internal static class PieceOrdinates
         {
             for (var i = 0; i < face.Outline.Vertices.Length; i++)
             {
-                var on = TreadCorners.Measured(part, face.Outline.Vertices[i].At);
+                var on = Measured(part, face.Outline.Vertices[i].At);
                 yield return new(part.Mark, part.Name, face.Looks, "outline", $"corner {Number.Print(i + 1, 0)}", on.X, on.Y, null, null, null);
             }
             foreach (var arc in Arcs(part, face, units)) yield return arc;
         }
     }
+
+    /// <summary>
+    /// Where a point of a face lies on the board. A piece of one face, a rail, a baluster or a wedge, may stand at any slope in the stair: on its board it lies along the grain,
+    /// as its own sheet shows it.
+    /// </summary>
+    private static Point2 Measured(Part part, Point2 at) =>
+        part.Faces.Length == 1 && part.Kind is not (PartKind.Tread or PartKind.TaperedTread or PartKind.NosingPiece or PartKind.Riser or PartKind.TaperedRiser) ? part.Blank.OnBoard(at) : TreadCorners.Measured(part, at);
 
     private static IEnumerable<Ordinate> Arcs(Part part, PartFace face, Units units)
     {
@@ -63,7 +70,7 @@ internal static class PieceOrdinates
             var (from, to, bulge) = face.Outline.Edge(i);
             if (bulge == 0) continue;
             var arc = Arc2.FromBulge(from, to, bulge);
-            var centre = TreadCorners.Measured(part, arc.Centre);
+            var centre = Measured(part, arc.Centre);
             yield return new(part.Mark, part.Name, face.Looks, $"outline, arc of radius {units.Print(arc.Radius)}", "centre", centre.X, centre.Y, null, null, null);
         }
     }

@@ -39,7 +39,7 @@ internal static class RailRemarks
         }
         else if (BevelOf(part) is { Degrees: > 0.01 } pitch) yield return $"ends cut plumb at {Number.Print(pitch.Degrees, 2)}°";
         if (part.Kind == PartKind.Baluster && under is null && ShortPoint(part) is var length && length < part.Blank.Length - Tolerance.Print) yield return $"{stair.Units.Print(length)} along each side, {stair.Units.Print(part.Blank.Length)} between long points";
-        foreach (var groove in part.Cuts.Where(c => c.Kind == CutKind.Groove).Take(1)) yield return $"grooved {stair.Units.Print(groove.Depth - groove.Beneath)} x {stair.Units.Print(stair.Job.Balustrade?.Groove ?? 0)} for balusters";
+        foreach (var groove in part.Cuts.Where(c => c.Kind == CutKind.Groove).Take(1)) yield return $"grooved {stair.Units.Print(groove.Depth - groove.Beneath)} × {stair.Units.Print(stair.Job.Balustrade?.Groove ?? 0)} for balusters";
         var tenons = part.Cuts.Where(c => c.Kind == CutKind.Cheek).Select(c => c.Joint).Distinct().Count();
         if (tenons > 0) yield return tenons == 1 ? "tenoned into its newel" : "tenoned into the newels";
 

@@ -17,7 +17,7 @@ public static class TableSheets
     {
         var kit = rod.Stair.Kit;
         var words = new SheetWords("ordinates", "Ordinates for setting out by hand", "ordinates for setting out by hand",
-            Note: "Along from the left end, up from the lower edge (s, z: on the development)");
+            Note: "Along from left end, up from lower edge; s, z in development");
         return TableFlow.Sheets(rod, words, lettering => EqualParts.Of(kit.Parts).Select(g => Section(g, kit, lettering)));
     }
 
@@ -46,14 +46,15 @@ public static class TableSheets
         var part = group.First;
         var all = OrdinateList.Of(part, kit);
         var title = $"{group.Marks}  {PartsList.NameOf(group)}";
+        var inches = kit.Plan.Units.IsInches;
         return part.Kind switch
         {
             PartKind.WallString or PartKind.NewelString => new(title, new(
-                [new("Feature", 34 * k), new("Point", 38 * k), Figure("along"), Figure("up"), Figure("s"), Figure("z"), Figure("deep", 12)],
+                [new("Feature", (inches ? 33 : 34) * k), new("Point", (inches ? 30 : 38) * k), Figure("along"), Figure("up"), Figure("s"), Figure("z"), Figure("deep", inches ? 11 : 12)],
                 Runs(all.Where(o => !o.Point.StartsWith("wedge", StringComparison.Ordinal)),
                     o => [o.Point, Print(kit.Plan.Units, o.Along), Print(kit.Plan.Units, o.Across), Print(kit.Plan.Units, o.Station), Print(kit.Plan.Units, o.Height), Print(kit.Plan.Units, o.Depth)]), lettering.Words)),
             PartKind.Newel => new(title, new(
-                [new("Face, feature", 62 * k), new("Point", 34 * k), Figure("left"), Figure("up"), Figure("z"), Figure("deep", 12)],
+                [new("Face, feature", (inches ? 56 : 62) * k), new("Point", (inches ? 31 : 34) * k), Figure("left"), Figure("up"), Figure("z"), Figure("deep", inches ? 11 : 12)],
                 Runs(all, o => [o.Point, Print(kit.Plan.Units, o.Along), Print(kit.Plan.Units, o.Across), Print(kit.Plan.Units, o.Height), Print(kit.Plan.Units, o.Depth)], withFace: true), lettering.Words)),
             _ => new(title, new(
                 [new("Face", 29 * k), new("Point", 22 * k), Figure("along"), Figure("up")],
@@ -61,7 +62,7 @@ public static class TableSheets
         };
 
         // 12' 11 15/16" is longer than 3937.6.
-        TableColumn Figure(string name, double width = 15) => new(name, (kit.Plan.Units.IsInches && width > 12 ? width + 7 : width) * k, HorizontalAnchor.End);
+        TableColumn Figure(string name, double width = 15) => new(name, (inches && width > 12 ? width + 9.5 : width) * k, HorizontalAnchor.End);
     }
 
     /// <summary>Rows whose first cell is written once for each run of one feature.</summary>

@@ -107,7 +107,7 @@ public static class LabelSheets
         var pitch = inner.Height / 7;
         var y = inner.MaxY - 1.8 * pitch;
         yield return Line(part.Mark, Math.Min(6, 1.5 * pitch), true);
-        foreach (var text in (string[])[part.Name, $"{units.Print(part.Blank.Length)} x {units.Print(part.Blank.Width)} x {units.Print(part.Blank.Thickness)}", Place(part), rod.Stair.Job.Title])
+        foreach (var text in (string[])[part.Name, $"{units.Print(part.Blank.Length)} × {units.Print(part.Blank.Width)} × {units.Print(part.Blank.Thickness)}", Place(part), rod.Stair.Job.Title])
         {
             y -= 1.3 * pitch;
             yield return Line(text, Math.Min(2.5, 0.7 * pitch), false);

@@ -20,7 +20,7 @@ public static class TimberSheets
         ArgumentNullException.ThrowIfNull(plan);
         return new("timber", rod.Stair.Job.Title + ", timber",
         [
-            .. Tables(rod, new("cutting-list", "Cutting list", "cutting list", Note: $"Finished and sawn sizes in {rod.Units.Name}. From {plan.List.Shop.Name}"), TimberTables.List(plan.List), TimberTables.Counts(plan.List)),
+            .. Tables(rod, new("cutting-list", "Cutting list", "cutting list", Note: rod.Units.IsInches ? $"From {plan.List.Shop.Name}" : $"Finished and sawn sizes in {rod.Units.Name}. From {plan.List.Shop.Name}"), TimberTables.List(plan.List), TimberTables.Counts(plan.List)),
             .. BoardSheets.Make(rod, plan),
             .. Tables(rod, new("costing", "Costing", "costing", Note: $"By {plan.List.Shop.Name}"), TimberTables.Costs(plan)),
         ]);

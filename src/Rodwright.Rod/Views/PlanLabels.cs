@@ -13,6 +13,8 @@ namespace Rodwright.Rod.Views;
 /// <summary>Words on a plan: riser numbers, goings on the walking line, marks of strings and newels.</summary>
 public static class PlanLabels
 {
+    private const double Beyond = 200; // a string so near behind another might be taken for it, mm
+
     /// <summary>The lettering.</summary>
     /// <param name="view">What is drawn.</param>
     /// <param name="place">Where.</param>
@@ -37,18 +39,27 @@ public static class PlanLabels
             placer.Avoid(going);
         }
         Say("up", place.Map(plan.Riser(1).Walking) - new Vector2(0, 1), lettering.Figures, 1.5, null, ThingId.WalkingLine);
-        foreach (var (part, _) in view.Strings) Say(part.Mark, place.Map(Beside(view, part)), lettering.Figures, 1, part);
+        foreach (var (part, _) in view.Strings)
+        {
+            // No string goes without its mark: where steps are narrow, beside a wider one, or smaller.
+            var places = Beside(view, part).Select(place.Map).ToList();
+            foreach (var size in (double[])[lettering.Figures, lettering.Words])
+                if (places.Exists(p => Say(part.Mark, p, size, 1, part))) break;
+        }
         foreach (var (part, outline) in view.Newels)
         {
             // A half newel is as thick as its half; the larger side first.
             var (side, thick) = (Math.Max(outline.Bounds.Width, outline.Bounds.Height), Math.Min(outline.Bounds.Width, outline.Bounds.Height));
-            Say($"{part.Mark} {plan.Units.Print(side)} × {plan.Units.Print(thick)}", place.Map(outline.Bounds.Centre), lettering.Words, 1.2 + place.Map(outline.Bounds.Width / 2), part);
+            var (centre, gap) = (place.Map(outline.Bounds.Centre), 1.2 + place.Map(outline.Bounds.Width / 2));
+            if (!Say($"{part.Mark} {plan.Units.Print(side)} × {plan.Units.Print(thick)}", centre, lettering.Words, gap, part)) Say(part.Mark, centre, lettering.Words, gap, part);
         }
         return marks;
 
-        void Say(string words, Point2 near, double size, double gap, Part? part, string? of = null)
+        bool Say(string words, Point2 near, double size, double gap, Part? part, string? of = null)
         {
-            if (placer.Place(words, near, size, gap: gap, bold: part is { Kind: not PartKind.Newel }, of: part?.Id ?? of) is { } label) marks.AddRange(label.Marks);
+            if (placer.Place(words, near, size, gap: gap, bold: part is { Kind: not PartKind.Newel }, of: part?.Id ?? of) is not { } label) return false;
+            marks.AddRange(label.Marks);
+            return true;
         }
     }
 
@@ -98,15 +109,25 @@ public static class PlanLabels
         }
     }
 
-    /// <summary>A point on a string's face (on the back of one that stands free) halfway between two risers, near its middle.</summary>
-    private static Point2 Beside(PlanView view, Part part)
+    /// <summary>
+    /// Points on a string's face halfway between two risers, one near its middle first, then from the widest step on. Of a string that stands free on its back, where no step is
+    /// in the way; on its face after all where another string stands behind it, whose mark its own would be taken for.
+    /// </summary>
+    private static IEnumerable<Point2> Beside(PlanView view, Part part)
     {
         var board = view.Stair.Kit.Strings.First(b => b.Part.Id == part.Id);
         var stations = board.PitchPoints.Select(p => p.At.X).Where(s => s > board.Outline.Bounds.MinX && s < board.Outline.Bounds.MaxX).ToList();
-        var i = (stations.Count - 1) / 2;
-        var s = stations.Count < 2 ? board.Outline.Bounds.Centre.X : (stations[i] + stations[i + 1]) / 2;
-        var frame = part.FaceSide.Frame;
-        return board.Site.Face.At(s) + (part.Kind == PartKind.NewelString ? -part.FaceSide.Thickness : 0) * new Vector2(frame.W.X, frame.W.Y);
+        if (stations.Count < 2) return [On(board.Outline.Bounds.Centre.X)];
+        var steps = Enumerable.Range(0, stations.Count - 1).ToList();
+        return steps.OrderBy(i => i == (stations.Count - 1) / 2 ? 0 : 1).ThenByDescending(i => Math.Abs(stations[i + 1] - stations[i])).Select(i => On((stations[i] + stations[i + 1]) / 2));
+
+        Point2 On(double s)
+        {
+            var (frame, face) = (part.FaceSide.Frame, board.Site.Face.At(s));
+            if (part.Kind != PartKind.NewelString) return face;
+            var back = face - part.FaceSide.Thickness * new Vector2(frame.W.X, frame.W.Y);
+            return view.Strings.Any(o => o.Part.Id != part.Id && Math.Abs(o.Part.FaceSide.Frame.U.Dot(frame.U)) > 0.9 && o.Outline.Bounds.Grown(Beyond).Holds(Box2.Empty.With(back))) ? face : back;
+        }
     }
 
     /// <summary>Goings of the tapered steps, and of one straight step of each flight, outside the walking line, where there is more room.</summary>

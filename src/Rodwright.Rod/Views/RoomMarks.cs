@@ -20,6 +20,10 @@ public static class RoomMarks
     /// <summary>The edge of the well, broken: it lies above.</summary>
     public static IReadOnlyList<Mark> Well(RoomView view, Placement place) => view.Well is { } well ? [place.Stroke(well, Edge, Layer.Site, ThingId.Well)] : [];
 
+    /// <summary>Nosings and apron linings along the well's edge.</summary>
+    public static IReadOnlyList<Mark> Linings(RoomView view, Placement place) =>
+        [.. view.Linings.Select(p => new StrokeMark(place.Map(Footprint.Of(p)), Thin, Layer.Visible, p.Id))];
+
     /// <summary>Where each slope is as high as the headroom wanted.</summary>
     public static IReadOnlyList<Mark> Slopes(RoomView view, Placement place, Box2 within) =>
     [

@@ -26,6 +26,7 @@ public sealed class RoomView
         foreach (var newel in stair.Plan.Newels) box = box.With(newel.Centre);
         foreach (var wall in Walls) box = box.With(wall.From).With(wall.To).With(wall.At(wall.Length / 2) - wall.LeafOut * wall.Inward);
         if (Well is not null) box = box.With(Well.Bounds);
+        foreach (var lining in Linings) box = box.With(Footprint.Of(lining).Bounds);
         // The floors at both ends are walked too: the headroom may be least on one, off the stair.
         if (Report.Headroom?.Least is { } least) box = box.With(least.At);
         Bounds = box;
@@ -48,6 +49,9 @@ public sealed class RoomView
 
     /// <summary>The edge of the well; null when it was not measured.</summary>
     public Path2? Well { get; }
+
+    /// <summary>Nosings and apron linings of open edges.</summary>
+    public IEnumerable<Joinery.Parts.Part> Linings => Stair.Kit.Parts.Where(p => p.Kind is Joinery.Parts.PartKind.Apron or Joinery.Parts.PartKind.LandingNosing);
 
     /// <summary>Everything drawn.</summary>
     public Box2 Bounds { get; }

@@ -91,7 +91,7 @@ public static class StringFigures
             StepKind.Floor => "upper floor",
             _ => $"tread {Number.Print(p.Riser, 0)}",
         }, ThingId.Level(view.Stair.Plan, p.Riser))).ToList();
-        if (view.HasFloor) stops.Add(new(view.Floor, "floor", view.FloorId));
+        if (view.HasFloor) stops.Add(new(view.Floor, view.Floor > 0 ? "landing" : "floor", view.FloorId));
         foreach (var board in view.Boards)
         {
             if (board.Site.Lower.Kind == StringEndKind.Foot) stops.Add(new(board.UpperEdge.Vertices[0].At.Y, "foot", board.Part.Id));

@@ -21,7 +21,8 @@ public static class TurnDetail
     /// <param name="view">The plan.</param>
     /// <param name="box">Where, mm of paper.</param>
     /// <param name="index">Which of the turns' newels, from the bottom up.</param>
-    public static IReadOnlyList<Mark> Draw(PlanView view, Box2 box, int index = 0)
+    /// <param name="beside">Scale of the plan it stands beside: a detail that would show no more than the plan is not drawn. Null for a detail that stands alone.</param>
+    public static IReadOnlyList<Mark> Draw(PlanView view, Box2 box, int index = 0, Scale? beside = null)
     {
         var plan = view.Stair.Plan;
         var newels = plan.Turns.SelectMany(t => t.Newels.Select(n => (Turn: t, Id: n))).ToList();
@@ -43,6 +44,7 @@ public static class TurnDetail
         var (right, up, left, down) = (Reach(new(1, 0)), Reach(new(0, 1)), Reach(new(-1, 0)), Reach(new(0, -1)));
         var words = along.Y > 0.5 && !isHalf && plan.Turns.Length == 1 && TurnPlaces.FirstSquare(turn) == turn.FirstLine ? 0 : Words + 4; // under the window and the figures there
         var scale = Scale.ToFit(left.Timber + right.Timber, down.Timber + up.Timber, box.Width - left.Paper - right.Paper, box.Height - down.Paper - up.Paper - words, plan.Units);
+        if (beside is { Ratio: > 5 } plain && scale.Ratio >= plain.Ratio) return [];
         var f = scale.Factor;
         var centre = new Point2(
             across.X < -0.5 && !isHalf ? box.MaxX - right.Paper - right.Timber * f : box.MinX + left.Paper + left.Timber * f,

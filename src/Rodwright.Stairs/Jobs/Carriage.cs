@@ -1,3 +1,5 @@
+using Rodwright.Geometry;
+
 namespace Rodwright.Stairs.Jobs;
 
 /// <summary>Rough strings under straight flights that are too wide for their two strings alone, with brackets up to the treads (trade-practice.md 4c).</summary>
@@ -12,7 +14,10 @@ public sealed record Carriage
     /// <summary>Thickness of the brackets on its side, mm; default 25 (common practice).</summary>
     public double Bracket { get; init; } = 25;
 
+    /// <summary>What is taken where a job says nothing but that it wants them.</summary>
+    public static Carriage Usual(Units units) => units.IsInches ? InchBalustrade.Carriage : new();
+
     /// <summary>How many carriages a flight of a clear width gets.</summary>
     /// <param name="clear">Between the strings' faces, mm.</param>
-    public int For(double clear) => Math.Max(0, (int)Math.Ceiling(clear / Over - Geometry.Tolerance.Same) - 1);
+    public int For(double clear) => Math.Max(0, (int)Math.Ceiling(clear / Over - Tolerance.Same) - 1);
 }

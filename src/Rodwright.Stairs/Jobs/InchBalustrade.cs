@@ -19,7 +19,10 @@ internal static class InchBalustrade
     public static SmallParts SmallParts { get; } = new() { WedgeClear = In(0.0625), BlockSide = In(1.5), BlockLength = In(3) };
 
     /// <summary>Open edges of landings likewise.</summary>
-    public static LandingEdge LandingEdge { get; } = new() { Apron = In(0.375), Packing = In(0.25), Depth = In(9.25) };
+    public static LandingEdge LandingEdge { get; } = new() { Apron = In(0.375), Packing = In(0.25), BelowCeiling = In(0.375) };
+
+    /// <summary>Depth of an apron where no well tells it: joists of nine and a quarter.</summary>
+    public static double ApronDepth { get; } = In(9.25);
 
     /// <summary>Carriages of two-by-fours.</summary>
     public static Carriage Carriage { get; } = new() { Over = In(36), Section = new(In(1.5), In(3.5)), Bracket = In(0.75) };

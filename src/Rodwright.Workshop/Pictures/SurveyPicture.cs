@@ -25,7 +25,7 @@ public static class SurveyPicture
         var place = Placement.Centred(seen, new(Edge, Edge, Width - Edge, height - Edge), Scale.OneTo(ratio));
         List<Mark> marks =
         [
-            .. RoomMarks.Stair(view, place), .. RoomMarks.Walls(view, place), .. RoomMarks.Well(view, place), .. RoomMarks.Slopes(view, place, view.Bounds), .. RoomMarks.Least(view, place),
+            .. RoomMarks.Stair(view, place), .. RoomMarks.Walls(view, place), .. RoomMarks.Well(view, place), .. RoomMarks.Linings(view, place), .. RoomMarks.Slopes(view, place, view.Bounds), .. RoomMarks.Least(view, place),
             .. view.Walls.SelectMany(w => Figures(view.Stair.Units, w, place, ask)),
         ];
         if (next is { } ghost) marks.AddRange(Ghost(view, ghost, place, ask));

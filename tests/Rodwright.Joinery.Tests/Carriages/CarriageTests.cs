@@ -38,6 +38,19 @@ public class CarriageTests
     [InlineData(1801, 2)]
     public void The_width_asks_for_it(double clear, int count) => Assert.Equal(count, new Carriage().For(clear));
 
+    /// <summary>Width over strings 1000 is 936 clear between strings of 32; 960 is 896.</summary>
+    [Theory]
+    [InlineData(1000, false, true)]
+    [InlineData(1000, true, false)]
+    [InlineData(960, false, false)]
+    public void A_wide_flight_without_one_is_told_of_it_and_what_helps_helps(double width, bool has, bool told)
+    {
+        var job = Samples.Job("straight-flight") with { Width = width, Carriage = has ? new() : null };
+        var found = Stair.SetOut(job).Value!.Findings.Where(f => f.Code == "RW4110").ToList();
+        Assert.Equal(told, found.Count == 1);
+        if (told) Assert.Contains("a carriage under each straight flight", found[0].Message, StringComparison.Ordinal);
+    }
+
     /// <summary>By hand: rise 220, going 235, tread 22, riser 12: the upper edge passes (going k + 12, 220 k - 22) for every tread k, and meets the floor 12 + 22 x 235 / 220 = 35.5 behind the first riser's face.</summary>
     [Fact]
     public void Its_upper_edge_runs_along_the_risers()

@@ -13,6 +13,7 @@ internal static class PartVolume
     {
         PartKind.Newel => Newel(part),
         PartKind.Riser or PartKind.TaperedRiser => part.Faces[1].Outline.Area * part.Faces[1].Thickness,
+        PartKind.Apron when part.Faces.Length == 2 => part.Faces[1].Outline.Area * part.Faces[1].Thickness,
         PartKind.NewelCap when part.Faces.Length == 2 => Pyramid(part),
         // All arcs: what its chords, at most 0.005 from them, hold.
         PartKind.Peg => ConvexClip.Area(part.FaceSide.Outline.Flattened()) * part.FaceSide.Thickness,

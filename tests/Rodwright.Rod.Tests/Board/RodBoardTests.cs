@@ -48,13 +48,32 @@ public sealed class RodBoardTests
         var kit = RodJobs.Stair(sample).Kit;
         Assert.InRange(board.Width / board.Height, 1.25, 1.95);
         Assert.Equal("plan", board.Pieces[0].Id);
-        var shown = kit.Parts.Where(p => p.Kind is PartKind.WallString or PartKind.NewelString or PartKind.Newel or PartKind.TaperedTread).Select(p => p.Id);
+        var shown = kit.Parts.Where(p => p.Kind is PartKind.WallString or PartKind.NewelString or PartKind.Newel or PartKind.TaperedTread or PartKind.Handrail or PartKind.BaseRail or PartKind.WallRail).Select(p => p.Id);
         Assert.Equal(shown.Order(StringComparer.Ordinal), board.Pieces.Skip(1).SelectMany(p => p.Things).Order(StringComparer.Ordinal));
         foreach (var piece in board.Pieces)
         {
             var texts = piece.Marks.OfType<TextMark>().Select(t => t.Text).ToList();
             Assert.Contains(piece.Title, texts);
             if (piece.Kind != BoardPieceKind.Plan) Assert.Contains(string.Join(", ", piece.Things.Select(t => kit.Find(t).Mark)), texts);
+        }
+    }
+
+    /// <summary>Every baluster stands on its flight's piece where its own outline is, and every one of them can be pressed.</summary>
+    [Theory, InlineData("left-kite-low"), InlineData("right-kite-top"), InlineData("dog-leg"), InlineData("balanced-turn"), InlineData("feet-and-inches")]
+    public void Rails_and_balusters_are_drawn_as_they_stand(string sample)
+    {
+        var job = Samples.Job(sample) with { Balustrade = new() { WallRail = new() { Wanted = Stairs.Jobs.WallRailWanted.Always } } };
+        var stair = Stair.SetOut(job).Value!;
+        var faults = Boards.Faults(stair);
+        Assert.True(faults.Count == 0, string.Join('\n', faults));
+        var board = RodBoard.Of(stair);
+        foreach (var part in stair.Kit.Parts.Where(p => p.Kind is PartKind.Handrail or PartKind.BaseRail or PartKind.Baluster or PartKind.WallRail or PartKind.Bracket))
+        {
+            var piece = board.Pieces.Single(p => p.Kind == BoardPieceKind.Balustrade && Boards.Strokes(p).Exists(s => s.Of == part.Id && s.Layer != Layer.Dimension));
+            var drawn = Boards.Strokes(piece).First(s => s.Of == part.Id && s.Layer != Layer.Dimension).Path;
+            Assert.Equal(part.FaceSide.Outline.Area, drawn.Area * board.Scale.Ratio * board.Scale.Ratio, 1e-3);
+            Assert.Contains(piece.Marks.OfType<FillMark>(), f => f.Of == part.Id && f.Layer == Layer.Hit);
+            Assert.Equal(part.FaceSide.Outline.Bounds.MinY + part.FaceSide.Frame.Origin.Z, piece.Frames[0].Back(new(0, drawn.Bounds.MinY)).Y, 1e-6);
         }
     }
 

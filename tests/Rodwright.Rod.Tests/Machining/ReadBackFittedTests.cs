@@ -3,6 +3,7 @@ using Rodwright.Joinery.Joints;
 using Rodwright.Joinery.Parts;
 using Rodwright.Joinery.Proof;
 using Rodwright.Rod.Machining;
+using Rodwright.Stairs.Surveys;
 using Rodwright.Testing;
 using Xunit;
 
@@ -48,6 +49,23 @@ public sealed class ReadBackFittedTests
         Assert.True(gaps.TrueForAll(g => g.Gap <= Closed), string.Join("\n", gaps.Where(g => !(g.Gap <= Closed)).Select(g => $"{g.Id}: {g.Gap}")));
     }
 
+    /// <summary>A well with an inside corner, where linings are butted, and one where the floor stands out, where they are mitred.</summary>
+    [Fact]
+    public void Nosings_and_linings_round_a_well_go_together_from_their_machining_files()
+    {
+        var job = Samples.Job("loft-under-slope");
+        var stair = Joinery.Stair.SetOut(job with
+        {
+            LandingEdge = new(),
+            Survey = job.Survey with { Well = new() { Corners = [new(1287, 0), new(3743, 0), new(3743, 1400), new(2243, 1400), new(2243, 1900), new(1287, 1900)], Trimmer = Readings.Of(232) } },
+        }).Value!;
+        var rod = RodJobs.Of("loft-under-slope") with { Stair = stair, Proof = stair.Prove() };
+        Assert.Equal(6, Joints(stair.Kit).Count(j => j.Kind == JointKind.EdgeCorner));
+        var gaps = Gaps(stair.Kit, DxfReader.Read(PartFiles.Make(rod).Where(f => f.Name.EndsWith(".dxf", StringComparison.Ordinal))), part => part);
+        Assert.Equal(Joints(stair.Kit).Count(), gaps.Count);
+        Assert.True(gaps.TrueForAll(g => g.Gap <= Closed), string.Join("\n", gaps.Where(g => !(g.Gap <= Closed)).Select(g => $"{g.Id}: {g.Gap}")));
+    }
+
     /// <summary>A mortice and a recess read a fifth of a millimetre off their places are found.</summary>
     [Theory]
     [InlineData("balustrade", CutKind.Mortice)]
@@ -64,7 +82,7 @@ public sealed class ReadBackFittedTests
     }
 
     private static IEnumerable<Joint> Joints(Kit kit) => kit.Joints.Where(j => j.Kind is JointKind.RailTenon or JointKind.RailOnString or JointKind.RailToNewel or JointKind.InGroove or JointKind.CapOnNewel
-        or JointKind.BracketToRail or JointKind.BracketToCarriage or JointKind.BracketUnderTread or JointKind.CarriageUnderRiser);
+        or JointKind.RailOnNosing or JointKind.NosingOnApron or JointKind.EdgeCorner or JointKind.BracketToRail or JointKind.BracketToCarriage or JointKind.BracketUnderTread or JointKind.CarriageUnderRiser);
 
     private static List<(string Id, double Gap)> Gaps(Kit kit, IReadOnlyDictionary<string, DxfReader.Drawing> files, Func<Part, Part> spoil)
     {

@@ -1,11 +1,16 @@
+using CsCheck;
+using Rodwright.Drawings.Marks;
 using Rodwright.Drawings.Paper;
 using Rodwright.Drawings.Sheets;
 using Rodwright.Geometry;
 using Rodwright.Joinery;
 using Rodwright.Joinery.Parts;
+using Rodwright.Properties;
 using Rodwright.Rod.Pieces;
+using Rodwright.Rod.Sheets;
 using Rodwright.Stairs.Balustrades;
 using Rodwright.Stairs.Jobs;
+using Rodwright.Stairs.Surveys;
 using Rodwright.Testing;
 using Xunit;
 
@@ -38,6 +43,40 @@ public sealed class RailSheetTests
         Assert.Equal(sheets.Count, sheets.Select(s => s.Name).Distinct().Count());
         var faults = sheets.SelectMany(s => SheetCheck.Overlaps(s).Select(f => $"{s.Name}: {f.Message} at {f.Where}")).ToList();
         Assert.True(faults.Count == 0, $"{faults.Count} faults\n" + string.Join('\n', faults.Take(40)));
+    }
+
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("A3")]
+    [InlineData("A1")]
+    public void Nothing_overlaps_on_sheets_of_a_lined_well(string paper)
+    {
+        var (rooms, linings) = (0, 0);
+        Rooms.Jobs.Holds(job =>
+        {
+            if (Stair.SetOut(job with { LandingEdge = new() }).Value is not { } stair || !stair.Kit.Parts.Any(p => p.Kind == PartKind.Apron)) return;
+            var rod = Rod(stair, paper);
+            foreach (var sheet in (IEnumerable<Sheet>)[.. RoomSheets.Make(rod), .. RailSheets.Make(rod)])
+            {
+                Assert.Empty(SheetCheck.Overlaps(sheet));
+                Interlocked.Increment(ref rooms);
+            }
+            Interlocked.Add(ref linings, stair.Kit.Parts.Count(p => p.Kind == PartKind.Apron));
+        }, iter: 40);
+        Assert.True(rooms > 20 && linings > 20, $"{rooms} sheets, {linings} linings");
+    }
+
+    /// <summary>Where the floor stands out into the well two linings of 9 meet in a mitre; the other corners are butted, their ends square.</summary>
+    [Fact]
+    public void A_mitred_lining_says_which_side_is_longer()
+    {
+        var job = Samples.Job("loft-under-slope") is var loft ? loft with
+        {
+            LandingEdge = new(),
+            Survey = loft.Survey with { Well = new() { Corners = [new(1287, 0), new(3743, 0), new(3743, 1400), new(2243, 1400), new(2243, 1900), new(1287, 1900)], Trimmer = Readings.Of(232) } },
+        } : null!;
+        var texts = RailSheets.Make(Rod(Stair.SetOut(job).Value!, "A1")).SelectMany(s => FlatMarks.Of(s.Marks)).Select(m => m.Mark).OfType<TextMark>().Select(t => t.Text).ToList();
+        Assert.Equal(2, texts.Count(t => t.Contains("45° off square through its thickness, the face longer", StringComparison.Ordinal)));
     }
 
     /// <summary>

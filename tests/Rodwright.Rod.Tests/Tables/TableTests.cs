@@ -105,4 +105,17 @@ public sealed class TableTests
             Assert.True(corners[1].X > corners[0].X);
         }
     }
+
+    [Theory]
+    [MemberData(nameof(AllSamples))]
+    public void A_rail_a_baluster_or_a_wedge_is_measured_from_the_left_end_and_the_lower_edge_of_its_board(string sample)
+    {
+        var kit = RodJobs.Stair(sample).Kit;
+        foreach (var part in kit.Parts.Where(p => p.Faces.Length == 1 && p.Kind is not (PartKind.Tread or PartKind.TaperedTread or PartKind.NosingPiece or PartKind.WallString or PartKind.NewelString or PartKind.Newel)))
+        {
+            var corners = OrdinateList.Of(part, kit).Where(o => o.Point.StartsWith("corner", StringComparison.Ordinal)).ToList();
+            Assert.All(corners, o => Assert.True(o.Along > -Tolerance.Joint && o.Along < part.Blank.Length + Tolerance.Joint && o.Across > -Tolerance.Joint && o.Across < part.Blank.Width + Tolerance.Joint,
+                $"{o.Mark} {o.Point}: {o.Along}, {o.Across} on a board {part.Blank.Length} by {part.Blank.Width}"));
+        }
+    }
 }

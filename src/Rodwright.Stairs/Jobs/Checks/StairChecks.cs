@@ -36,7 +36,7 @@ internal static class StairChecks
         "measure again from the finished floors; if the floors really differ, give the reading where the stair lands or raise survey.tolerance");
 
     private static Pinch? Several(Job job) => job.Survey.FloorToFloor.Length < 2 || job.Survey.Spread > job.Survey.Tolerance ? null : new(
-        $"{job.Survey.FloorToFloor.Length} readings, {job.Units.With(job.Survey.Spread)} apart; the work is set out to their mean, {job.Units.With(job.Survey.FloorToFloor.Average())}",
+        $"{job.Survey.FloorToFloor.Length} readings of the height, {job.Units.With(job.Survey.Spread)} apart; the work is set out to their mean, {job.Units.With(job.Survey.FloorToFloor.Average())}",
         "give one reading to work to that alone");
 
     private static Pinch? Finishes(Job job) => job.Survey.FloorToFloor.IsEmpty || job.Survey.Height > 0 ? null : new(
