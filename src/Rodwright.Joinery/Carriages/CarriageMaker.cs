@@ -23,13 +23,13 @@ internal static class CarriageMaker
     /// <summary>Says so where the width asks for a carriage and the job wants none.</summary>
     public static void Advise(StairPlan plan, List<Finding> findings)
     {
-        var usual = Carriage.Usual(plan.Units);
-        var count = usual.For(plan.ClearWidth);
+        // By the wider of the usual widths, three feet, whatever the job is written in: it is one stair.
+        var count = Carriage.Usual(Units.Inches).For(plan.ClearWidth);
         var flights = plan.Flights.Where(f => Under(plan, f).Count >= Least).ToList();
         if (plan.Job.Carriage is not null || count == 0 || flights.Count == 0) return;
         var carriages = count == 1 ? "a carriage" : $"{Number.Print(count, 0)} carriages";
         findings.Add(new("RW4110", Severity.Note, "width",
-            $"{plan.Units.With(plan.ClearWidth)} between the strings, where up to {plan.Units.With(usual.Over)} is usually left to two strings alone: {carriages} under each straight flight would stiffen the steps", "carriages with brackets (carriage)")
+            $"{plan.Units.With(plan.ClearWidth)} between the strings is wide for two strings alone: {carriages} under each straight flight would stiffen the steps", "carriages with brackets (carriage)")
         {
             Remedies = [Remedy.Of($"{carriages} under each straight flight", new FieldChange("carriage", "{}"))],
         });

@@ -72,7 +72,7 @@ public sealed record BoardPlan(CuttingList List, ImmutableArray<SectionPlan> Sec
         var units = list.Kit.Plan.Units;
         var largest = section.Uncut.OrderByDescending(w => w.SawnLength).ThenByDescending(w => w.SawnWidth).First();
         return new("RW4302", Severity.Advice, string.Join(", ", section.Uncut.Select(w => w.Id)),
-            $"the shop has no {section.Material} {units.Print(section.Thickness)} thick left for {(section.Uncut.Length == 1 ? "it" : $"these {Number.Print(section.Uncut.Length, 0)}")}; the largest is sawn {units.Print(largest.SawnLength)} x {units.Print(largest.SawnWidth)}",
+            $"the shop has no {section.Material} {units.Print(section.Thickness)} thick left for {(section.Uncut.Length == 1 ? "it" : $"these {Number.Print(section.Uncut.Length, 0)}")}; the largest is sawn {units.Print(largest.SawnLength)} × {units.Print(largest.SawnWidth)}",
             "add longer, wider or more boards to the shop file, or have the piece scarfed or glued up");
     }
 }

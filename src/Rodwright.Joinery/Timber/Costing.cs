@@ -24,15 +24,15 @@ public sealed record Costing(ImmutableArray<CostLine> Lines, double Wood, double
         {
             foreach (var group in section.Boards.Where(b => b.IsBought).GroupBy(b => (b.Width, b.Length, b.Price)).OrderByDescending(g => g.Key.Length))
             {
-                lines.Add(new(section.IsSheet ? "sheets" : "timber", $"{section.Material} {units.Print(section.Thickness)} x {units.Print(group.Key.Width)} x {units.Print(group.Key.Length)}",
-                    $"{Number.Print(group.Count(), 0)} x {Money(shop, group.Key.Price)}", group.Count() * group.Key.Price));
+                lines.Add(new(section.IsSheet ? "sheets" : "timber", $"{section.Material} {units.Print(section.Thickness)} × {units.Print(group.Key.Width)} × {units.Print(group.Key.Length)}",
+                    $"{Number.Print(group.Count(), 0)} × {Money(shop, group.Key.Price)}", group.Count() * group.Key.Price));
             }
         }
         var bought = lines.Sum(l => l.Amount);
         lines.Add(new("timber", "waste", $"{Number.Print(shop.Rates.Waste)} % of {Money(shop, bought)}", bought * shop.Rates.Waste / 100));
         var wood = bought * (1 + shop.Rates.Waste / 100);
         foreach (var fixing in shop.Fixings)
-            if (Count(plan, fixing.Per) is > 0 and var n) lines.Add(new("fixings", fixing.Name, $"{Of(n, fixing.Per)} x {Money(shop, fixing.Price)}", n * fixing.Price));
+            if (Count(plan, fixing.Per) is > 0 and var n) lines.Add(new("fixings", fixing.Name, $"{Of(n, fixing.Per)} × {Money(shop, fixing.Price)}", n * fixing.Price));
         var fixings = lines.Where(l => l.Group == "fixings").Sum(l => l.Amount);
         var minutes = 0.0;
         foreach (var operation in shop.Work)
@@ -40,7 +40,7 @@ public sealed record Costing(ImmutableArray<CostLine> Lines, double Wood, double
             var n = Count(plan, operation.Per);
             if (n == 0) continue;
             minutes += n * operation.Minutes;
-            lines.Add(new("work", operation.Name, $"{Of(n, operation.Per)} x {Number.Print(operation.Minutes)} min at {Money(shop, shop.Rates.Hour)} an hour", n * operation.Minutes / 60 * shop.Rates.Hour));
+            lines.Add(new("work", operation.Name, $"{Of(n, operation.Per)} × {Number.Print(operation.Minutes)} min at {Money(shop, shop.Rates.Hour)} an hour", n * operation.Minutes / 60 * shop.Rates.Hour));
         }
         var work = minutes / 60 * shop.Rates.Hour;
         var costs = wood + fixings + work;

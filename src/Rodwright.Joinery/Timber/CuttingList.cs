@@ -33,5 +33,5 @@ public sealed record CuttingList(Kit Kit, Shop Shop, ImmutableArray<ListedPiece>
     public IEnumerable<(Wood Wood, StockKind Stock)> Woods => Pieces.Where(p => p.Stock is StockKind.Board or StockKind.Sheet).SelectMany(p => p.Woods.Select(w => (w, p.Stock)));
 
     private static string NoWood(Units units, (string Material, double Thickness, double SawnThickness, double SawnWidth) wood) =>
-        $"the shop has no {wood.Material} that {units.Print(wood.Thickness)} finished comes out of; sawn {units.Print(wood.SawnThickness)} x {units.Print(wood.SawnWidth)} is wanted";
+        $"the shop has no {wood.Material} that {units.Print(wood.Thickness)} finished comes out of; sawn {units.Print(wood.SawnThickness)} × {units.Print(wood.SawnWidth)} is wanted";
 }

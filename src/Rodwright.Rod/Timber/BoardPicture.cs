@@ -114,7 +114,7 @@ public sealed class BoardPicture
     {
         var size = Math.Min(lettering, box.Height * 0.6);
         var length = $"{number}  {cut.Wood.Id}  {Units.Print(cut.Wood.SawnLength)}";
-        var width = board.IsRipped || cut.Wood.SawnWidth > board.Width - 15 ? "" : $" x {Units.Print(cut.Wood.SawnWidth)}";
+        var width = board.IsRipped || cut.Wood.SawnWidth > board.Width - 15 ? "" : $" × {Units.Print(cut.Wood.SawnWidth)}";
         foreach (var text in (string[])[length + width, length, $"{number}  {cut.Wood.Id}", cut.Wood.Id])
         {
             if (Lettering.Width(text, size) > box.Width - 1.2) continue;

@@ -69,7 +69,7 @@ public static class TimberTables
     {
         ArgumentNullException.ThrowIfNull(units);
         ArgumentNullException.ThrowIfNull(board);
-        return $"{board.Material} {units.Print(board.Thickness)} x {units.Print(board.Width)}" + (board.IsBought ? "" : $", offcut {board.Offcut}");
+        return $"{board.Material} {units.Print(board.Thickness)} × {units.Print(board.Width)}" + (board.IsBought ? "" : $", offcut {board.Offcut}");
     }
 
     private static string[] Sizes(Units units, double length, double width, double thickness) => [units.Print(length), units.Print(width), units.Print(thickness)];
