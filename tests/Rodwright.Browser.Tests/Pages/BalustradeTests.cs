@@ -29,6 +29,15 @@ public sealed class BalustradeTests(Workshop workshop)
         await visit.ToView("Timber");
         await page.Locator(".timber-list tr.lit").First.WaitForAsync();
         await visit.Picture("36-balustrade-timber");
+        // Picked in the parts list, found on the rod.
+        await visit.ToView("Parts");
+        await page.Locator("tr[data-of^=handrail] .mark").First.ClickAsync();
+        var rail = await page.Locator("tr[data-of^=handrail]").First.GetAttributeAsync("data-of");
+        var accent = await page.EvaluateAsync<string>("() => getComputedStyle(document.querySelector('.views a[aria-current]')).borderBottomColor");
+        await visit.ToView("Rod");
+        await visit.RodReady();
+        Assert.True(await page.EvaluateAsync<int>(
+            "([of, accent]) => [...document.querySelectorAll(`.sheet [data-of='${of}']`)].filter(e => getComputedStyle(e).color === accent).length", new object[] { rail!, accent }) > 0, "the rail is not lit on the rod");
         await visit.ToView("Proof");
         await visit.Picture("36-balustrade-proof");
         await visit.ToView("Regulation");
