@@ -58,10 +58,10 @@ public sealed class ReadBackTests
             Assert.Equal(
                 part.Kind switch
                 {
-                    PartKind.WallString or PartKind.NewelString => "STRINGER",
+                    PartKind.WallString or PartKind.NewelString or PartKind.Carriage => "STRINGER",
                     PartKind.Newel or PartKind.WallNewel => "POST",
                     PartKind.Handrail or PartKind.WallRail => "HANDRAIL",
-                    PartKind.Bracket => "BRACKET",
+                    PartKind.Bracket or PartKind.CarriageBracket => "BRACKET",
                     PartKind.Apron => "CLADDING",
                     _ => "USERDEFINED",
                 },

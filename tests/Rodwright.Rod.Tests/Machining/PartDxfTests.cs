@@ -36,7 +36,7 @@ public sealed class PartDxfTests
             // A bent riser is drawn as the board it is before it is bent: its own test below.
             for (var i = 0; i < part.Faces.Length && part.Kind != PartKind.BentRiser; i++)
             {
-                var layer = part.Kind.IsPost() ? part.Faces[i].Looks.ToUpperInvariant() + "-OUTLINE" : i == 0 ? "OUTLINE" : "TOP-EDGE";
+                var layer = part.Kind.IsPost() ? part.Faces[i].Looks.ToUpperInvariant() + "-OUTLINE" : i == 0 ? "OUTLINE" : part.Kind == PartKind.WallString ? "END-OUTLINE" : "TOP-EDGE";
                 var outline = Assert.Single(paths, p => p.Layer == layer).Path;
                 Assert.True(Math.Abs(outline.Length - part.Faces[i].Outline.Length) < 0.01, $"{part.Mark} {layer}: {outline.Length} for {part.Faces[i].Outline.Length}");
                 Assert.True(Math.Abs(outline.Area - part.Faces[i].Outline.Area) < 1, $"{part.Mark} {layer}: area, which a mirrored drawing would turn negative");
@@ -87,6 +87,7 @@ public sealed class PartDxfTests
             {
                 var layer = MachiningLayers.Of(cut).Name;
                 if (part.Kind.IsPost()) layer = $"{part.Faces[cut.Face].Looks.ToUpperInvariant()}-{layer}";
+                else if (part.Kind == PartKind.WallString && cut.Face == 1) layer = "END-" + layer;
                 var own = paths.Where(p => p.Layer == layer).Select(p => p.Path).ToList();
                 var shape = MachiningFrame.Place(part, cut.Face, cut.Shape);
                 // Drawn as it is, or (housings) taken up in a recess that holds all its corners.
