@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Rodwright.Cutting.Linear;
 
@@ -66,6 +67,8 @@ internal sealed class Simplex
     public bool IsShort => Enumerable.Range(0, rows).Any(i => costs[basis[i]] == penalty && level[i] > 1e-7);
 
     /// <summary>What a column would add to the cost for each unit, at the present prices.</summary>
+    // A plan is over before a method made quickly first would be made again well.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double Reduced(int column)
     {
         var cost = costs[column];
@@ -78,6 +81,7 @@ internal sealed class Simplex
     /// <param name="rowsOf">Rows it stands in.</param>
     /// <param name="valuesOf">With what.</param>
     /// <param name="ones">Rows it stands in with 1, besides.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public int Add(double cost, int[] rowsOf, double[] valuesOf, ReadOnlySpan<int> ones = default)
     {
         var (first, end) = (begins[Columns], begins[Columns] + rowsOf.Length + ones.Length);
@@ -119,6 +123,7 @@ internal sealed class Simplex
     /// Begins where a program ended that had the same rows but the last: its basis, in the words of <see cref="Basis"/>, and in the last row its slack, or what it is bought with. As that
     /// was at a corner, so is this. Nothing is changed where rounding has it otherwise.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Begin(int[] from)
     {
         if (from.Length != rows - 1) return;
@@ -153,6 +158,7 @@ internal sealed class Simplex
     }
 
     /// <summary>Goes on to the least cost over the columns there are.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Solve()
     {
         var still = 0;
@@ -175,6 +181,7 @@ internal sealed class Simplex
     }
 
     // The inverse is kept column by column: the entry of row i and column j stands at j * rows + i.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Price()
     {
         var own = basis.Select(b => costs[b]).ToArray();
@@ -225,6 +232,7 @@ internal sealed class Simplex
         return found;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Pivot(int entering, int leaving, double[] direction, double reduced)
     {
         var step = Math.Max(0, level[leaving] / direction[leaving]);
@@ -248,6 +256,7 @@ internal sealed class Simplex
     }
 
     /// <summary>Adds so many times one row of numbers to another. Entry by entry: the same however many are done at once.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void AddTo(Span<double> to, ReadOnlySpan<double> from, double times)
     {
         var (wide, i) = (new Vector<double>(times), 0);

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Rodwright.Cutting.Search;
 
 /// <summary>
@@ -65,6 +67,8 @@ internal sealed class Knapsack(int[] weight, int room)
     }
 
     /// <summary>The best pattern within a room, and its worth; pattern 0 is the empty one.</summary>
+    // A plan is over before a method made quickly first would be made again well.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public (int Pattern, long Worth) Best(int within)
     {
         var best = 0;
@@ -82,6 +86,7 @@ internal sealed class Knapsack(int[] weight, int room)
     }
 
     /// <summary>Once more at a time, for the worth of each depends on where it begins.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Pass(int i, int bound, long worth, Dictionary<int, long> special, long slack)
     {
         var last = kept.Copy();
@@ -98,6 +103,7 @@ internal sealed class Knapsack(int[] weight, int room)
     }
 
     /// <summary>Puts beginnings that go on with so many of an item among those that are kept; item -1 for what has been made already.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Join(Beginnings more, int i, int bundle, long gain, long slack)
     {
         var shift = i < 0 ? 0 : bundle * weight[i];

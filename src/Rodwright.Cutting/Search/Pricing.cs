@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Rodwright.Cutting.Models;
 
 namespace Rodwright.Cutting.Search;
@@ -68,6 +69,7 @@ internal sealed class Pricing
     private long Whole(double dual) => (long)Math.Floor(Math.Clamp(dual * scale, -highest, highest));
 
     /// <summary>Goes through the strips of all classes. A class takes what the one below takes and its own items, so that one table does for all that have no branch at a place.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private Int128 OfLanes(long[] price, List<Column> better)
     {
         if (knapsacks.Length == 0) return 0;
@@ -98,6 +100,7 @@ internal sealed class Pricing
     }
 
     /// <summary>What branches add to the worth of an item where it begins, in a class; null for none.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private Dictionary<int, Dictionary<int, long>>? Places(int k, long[] price)
     {
         Dictionary<int, Dictionary<int, long>>? places = null;
@@ -111,6 +114,7 @@ internal sealed class Pricing
         return places;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private Int128 OfClass(int k, Knapsack knapsack, long[] price, List<Column> better)
     {
         Int128 under = 0;
