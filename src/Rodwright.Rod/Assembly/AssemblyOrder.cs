@@ -35,7 +35,9 @@ public static class AssemblyOrder
             Stage(Steps(kit, carriers, placed, standing), [], "Steps");
         }
         // Whatever is not a step and stands on nothing that carries steps: rails, caps, and what hangs on them; each after what it is let into.
-        Stage([.. Last(kit, placed)], [], "Rails, caps and what is left");
+        var last = Last(kit, placed).ToLookup(id => kit.Find(id).Kind is PartKind.Carriage or PartKind.CarriageBracket);
+        Stage([.. last[true]], [], last[true].Count(id => kit.Find(id).Kind == PartKind.Carriage) == 1 ? "Fix the carriage" : "Fix the carriages");
+        Stage([.. last[false]], [], last[false].Any(id => kit.Find(id).Kind is PartKind.Handrail or PartKind.WallRail or PartKind.NewelCap) ? "Rails, caps and what is left" : "What is left");
         return [.. stages];
 
         void Stage(ImmutableArray<string> fresh, ImmutableArray<string> moved, string title)

@@ -79,6 +79,8 @@ public static class AssemblyWords
         if (closing.Any(j => j.Kind == JointKind.RiserToTread)) words.Add("Glue and screw the feet of risers to the backs of treads.");
         if (closing.Any(j => j.Kind == JointKind.BlockToNewel)) words.Add("Screw the rounded step's block to the newel.");
         if (closing.Any(j => j.Kind == JointKind.WedgesInSlot)) words.Add("Bend the glued veneer round the block and draw it tight with the folding wedges.");
+        if (closing.Any(j => j.Kind == JointKind.BracketToCarriage))
+            words.Add("Under its flight from below, midway between the strings, once the wedges hold: foot down, head to the trimmer, upper edge along the risers. Glue and nail the brackets to its side, tight under the treads.");
         if (fresh.Concat(moved).Any(id => kit.Find(id).Kind == PartKind.WallString)) words.Add("Scribe the wall string home and screw it to the wall where treads and skirting cover the heads.");
         return string.Join(' ', words);
     }

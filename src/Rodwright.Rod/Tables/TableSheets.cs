@@ -50,11 +50,11 @@ public static class TableSheets
         return part.Kind switch
         {
             PartKind.WallString or PartKind.NewelString => new(title, new(
-                [new("Feature", (inches ? 33 : 34) * k), new("Point", (inches ? 30 : 38) * k), Figure("along"), Figure("up"), Figure("s"), Figure("z"), Figure("deep", inches ? 11 : 12)],
+                [new("Feature", (inches ? 32 : 34) * k), new("Point", (inches ? 30 : 38) * k), Figure("along"), Figure("up"), Figure("s"), Figure("z"), Figure("deep", 12)],
                 Runs(all.Where(o => !o.Point.StartsWith("wedge", StringComparison.Ordinal)),
                     o => [o.Point, Print(kit.Plan.Units, o.Along), Print(kit.Plan.Units, o.Across), Print(kit.Plan.Units, o.Station), Print(kit.Plan.Units, o.Height), Print(kit.Plan.Units, o.Depth)]), lettering.Words)),
             PartKind.Newel => new(title, new(
-                [new("Face, feature", (inches ? 56 : 62) * k), new("Point", (inches ? 31 : 34) * k), Figure("left"), Figure("up"), Figure("z"), Figure("deep", inches ? 11 : 12)],
+                [new("Face, feature", (inches ? 55 : 62) * k), new("Point", (inches ? 31 : 34) * k), Figure("left"), Figure("up"), Figure("z"), Figure("deep", 12)],
                 Runs(all, o => [o.Point, Print(kit.Plan.Units, o.Along), Print(kit.Plan.Units, o.Across), Print(kit.Plan.Units, o.Height), Print(kit.Plan.Units, o.Depth)], withFace: true), lettering.Words)),
             _ => new(title, new(
                 [new("Face", 29 * k), new("Point", 22 * k), Figure("along"), Figure("up")],

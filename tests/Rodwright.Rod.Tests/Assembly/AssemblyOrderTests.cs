@@ -51,6 +51,18 @@ public class AssemblyOrderTests
         Assert.Equal(kit.Parts.Length, there.Count);
     }
 
+    [Theory, InlineData("open-well", "Fix the carriages"), InlineData("wide-two-lines", "Fix the carriages")]
+    public void Carriages_are_a_stage_of_their_own_after_the_steps_they_bear(string name, string title)
+    {
+        var kit = RodJobs.Stair(name).Kit;
+        var stages = AssemblyOrder.Of(kit).ToList();
+        var stage = Assert.Single(stages, s => s.Title == title);
+        Assert.Equal(kit.Parts.Where(p => p.Kind is PartKind.Carriage or PartKind.CarriageBracket).Select(p => p.Id).Order(StringComparer.Ordinal), stage.New.Order(StringComparer.Ordinal));
+        Assert.Contains("brackets", stage.Words, StringComparison.Ordinal);
+        Assert.All(kit.Parts.Where(p => p.Step > 0 && p.Kind is not PartKind.CarriageBracket), p => Assert.Contains(p.Id, stage.Before));
+        Assert.DoesNotContain(stages, s => s.Title.StartsWith("Rails", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_stair_round_a_corner_stands_from_the_bottom_newel_and_its_tapered_steps_follow_both_strings()
     {

@@ -52,6 +52,15 @@ public sealed class JoinerReadsTests
     }
 
     [Theory, MemberData(nameof(Names))]
+    public void No_heading_of_the_ordinates_breaks_within_a_word(string name)
+    {
+        var texts = TableSheets.Ordinates(Rods.Sample(name)).SelectMany(Texts).Select(t => t.Text).ToList();
+        Assert.NotEqual(0, texts.Count(t => t == "z"));
+        // The narrowest column but one, and the narrowest: every table that has a height has a depth.
+        Assert.Equal(texts.Count(t => t == "z"), texts.Count(t => t == "deep"));
+    }
+
+    [Theory, MemberData(nameof(Names))]
     public void No_line_passes_through_the_word_grain(string name)
     {
         foreach (var sheet in PieceSheets.Make(Rods.Sample(name)))
