@@ -72,7 +72,7 @@ internal sealed class WoodOfParts(Kit kit, Shop shop)
             var strips = 1;
             while (strips < 12 && sizes.JointedUp(piece.Width / strips) > widest + Tolerance.Same) strips++;
             for (var i = 0; i < strips; i++)
-                woods.Add(new($"{part.Mark}{(n == 1 ? "" : "+")}{piece.Mark}{(strips == 1 ? "" : Number.Print(i + 1, 0))}", part.Id, part.Material, piece.Length, piece.Width / strips, thickness, sizes.GluedLength(piece.Length), sizes.JointedUp(piece.Width / strips), sawnThickness)
+                woods.Add(new($"{part.Mark}+{piece.Mark}{(strips == 1 ? "" : Number.Print(i + 1, 0))}", part.Id, part.Material, piece.Length, piece.Width / strips, thickness, sizes.GluedLength(piece.Length), sizes.JointedUp(piece.Width / strips), sawnThickness)
                 {
                     Shape = SawnShape.Of(Band([.. piece.Shape.Flattened(0.05).Select(blank.OnBoard)], piece.Place.MinY + piece.Width * i / strips, piece.Place.MinY + piece.Width * (i + 1) / strips), sizes.GluedLength(piece.Length), sizes.JointedUp(piece.Width / strips)),
                 });
