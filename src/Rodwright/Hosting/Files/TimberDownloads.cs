@@ -38,7 +38,7 @@ internal static class TimberDownloads
     {
         if (await stairs.Of(job, number) is not { Stair: { } stair } state) return Results.NotFound();
         var shop = await shelf.Shop.InUse(stair.Job);
-        return answer(state, await shelf.Shop.Rod(state, Style(stair, time)), timber.Of(stair, shop.Shop));
+        return answer(state, shop.Rod(state, Style(stair, time)), timber.Of(stair, shop.Shop));
     }
 
     private static RodStyle Style(Stair stair, TimeProvider time) => new(PaperFit.Default(stair.Units), null, JobFiles.Today(time).ToString("O", null));
