@@ -42,13 +42,7 @@ internal static class WhereMarks
     /// <summary>"tread 4", "treads 1-3, 8".</summary>
     internal static string Steps(string word, IEnumerable<int> steps)
     {
-        var runs = new List<(int From, int To)>();
-        foreach (var step in steps.Distinct().Order())
-        {
-            if (runs.Count > 0 && runs[^1].To == step - 1) runs[^1] = (runs[^1].From, step);
-            else runs.Add((step, step));
-        }
-        var told = string.Join(", ", runs.Select(r => r.From == r.To ? Number.Print(r.From, 0) : $"{Number.Print(r.From, 0)}-{Number.Print(r.To, 0)}"));
-        return runs is [{ } only] && only.From == only.To ? $"{word} {told}" : $"{word}s {told}";
+        var own = steps.Distinct().ToList();
+        return $"{word}{(own.Count == 1 ? "" : "s")} {ShortMarks.Joined(own.Select(n => Number.Print(n, 0)))}";
     }
 }
